@@ -1,0 +1,1 @@
+#include "core/guideline/profile.h"

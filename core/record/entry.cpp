@@ -1,0 +1,1 @@
+#include "core/record/entry.h"

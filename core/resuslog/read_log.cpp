@@ -1,0 +1,1 @@
+#include "core/resuslog/read_log.h"

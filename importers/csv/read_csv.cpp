@@ -1,0 +1,1 @@
+#include "importers/csv/read_csv.h"

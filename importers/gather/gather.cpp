@@ -1,0 +1,1 @@
+#include "importers/gather/gather.h"

@@ -1,0 +1,1 @@
+#include "importers/wfdb/read_wfdb.h"
