@@ -61,7 +61,8 @@ struct Profile {
   std::optional<Target<double>> cycleLength;
   /// Compressions to breaths, in words: "30:2".
   std::map<PatientCategory, Target<std::string>> ratio;
-  /// Breaths a minute with an advanced airway, per category.
+  /// Breaths a minute with an advanced airway, per category. low = high: the source names a single
+  /// figure; show it as "about", and judge nothing against a range of zero width.
   std::map<PatientCategory, Target<Range>> advancedAirwayBreaths;
   /// Everything else worth showing: words with a source.
   std::vector<Target<std::string>> remarks;
@@ -79,6 +80,10 @@ struct Profile {
 /// Reads a profile from JSON (`resources/guidelines/README.md` describes it); the error is a
 /// sentence that names the key.
 [[nodiscard]] tl::expected<Profile, std::string> parseProfile(std::string_view json);
+
+/// The profile as JSON that `parseProfile` reads back to the same profile; a start for a file of
+/// one's own.
+[[nodiscard]] std::string profileJson(const Profile& profile);
 
 /// "read in the source", "read in a secondary publication", "from memory, check the source".
 [[nodiscard]] std::string_view markWords(SourceMark mark);
