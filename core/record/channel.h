@@ -6,6 +6,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <limits>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -42,6 +43,8 @@ struct Channel {
   std::vector<std::int16_t> samples;
   /// In time order, not overlapping; continuous neighbours are joined.
   std::vector<SampleBlock> blocks;
+  /// The latest `t` of a `samples` line of this channel; empty if there is none.
+  std::optional<Time> lastLine;
 
   /// Physical value of a raw one; NaN for a missing sample.
   [[nodiscard]] double physical(std::int16_t raw) const {
