@@ -68,19 +68,18 @@ Measure between(MeasureId id, std::optional<Time> from, std::optional<Time> to) 
 /// Periods the device was on; while it is on, another `power_on` changes nothing.
 std::vector<Interval> onPeriods(const Record& record) {
   std::vector<Interval> periods;
-  std::optional<Time> since;
+  bool on = false;
   for (const Entry& entry : record.entries) {
-    if (entry.complete<entry::PowerOn>() != nullptr) {
-      if (!since) {
-        since = entry.t;
-      }
-    } else if (since && entry.complete<entry::PowerOff>() != nullptr) {
-      periods.push_back({*since, entry.t});
-      since.reset();
+    if (!on && entry.complete<entry::PowerOn>() != nullptr) {
+      periods.push_back({entry.t, entry.t});
+      on = true;
+    } else if (on && entry.complete<entry::PowerOff>() != nullptr) {
+      periods.back().end = entry.t;
+      on = false;
     }
   }
-  if (since) {
-    periods.push_back({*since, std::max(*since, *latestForTimeOn(record))});
+  if (on) {
+    periods.back().end = *latestForTimeOn(record);
   }
   return periods;
 }
