@@ -45,20 +45,21 @@ private:
   PatientCategory now_;
 };
 
-std::vector<CountedCompression> counted(const Record& record, const Figures& figures) {
-  std::vector<CountedCompression> result;
+void countCompressions(const Record& record, const Figures& figures, CompressionQuality& quality) {
   CategoryCursor category(record);
   for (const std::size_t i : figures.compressionEntries) {
     const Entry& entry = record.entries[i];
     const auto& data = std::get<entry::Compression>(entry.data);
     const PatientCategory now = category.at(entry.t);
     const int arrest = indexHolding(figures.arrest, entry.t);
+    const auto release = released(data, figures.settings.profile);
+    quality.depthRecorded = quality.depthRecorded || data.depthMm.has_value();
+    quality.releaseRecorded = quality.releaseRecorded || release.has_value();
     if (arrest >= 0) {
-      result.push_back({entry.t, arrest, data.depthMm, depthRangeFor(figures.settings.profile, now),
-                        released(data, figures.settings.profile)});
+      quality.compressions.push_back(
+          {entry.t, arrest, data.depthMm, depthRangeFor(figures.settings.profile, now), release});
     }
   }
-  return result;
 }
 
 std::vector<CompressionInterval> intervalsOf(const std::vector<CountedCompression>& compressions,
@@ -93,7 +94,7 @@ std::vector<RatedStretch> stretchesOf(const Record& record, const Figures& figur
 
 CompressionQuality compressionQuality(const Record& record, const Figures& figures) {
   CompressionQuality quality;
-  quality.compressions = counted(record, figures);
+  countCompressions(record, figures, quality);
   quality.intervals = intervalsOf(quality.compressions, figures.settings.pauseThreshold);
   quality.stretches = stretchesOf(record, figures);
   return quality;

@@ -34,6 +34,8 @@ struct CompressionQuality {
   std::vector<CountedCompression> compressions;
   std::vector<CompressionInterval> intervals;
   std::vector<RatedStretch> stretches;
+  /// Some kept compression of the record has a depth, or a known release, counted or not.
+  bool depthRecorded = false, releaseRecorded = false;
 };
 
 /// Collects them; `figures` holds evidence and arrest intervals.

@@ -79,7 +79,7 @@ std::vector<Measure> ratesFromStretches(const Figures& figures, const Compressio
     return {notRecorded(MeasureId::compressionRate),
             notRecorded(MeasureId::compressionRateInRange)};
   }
-  return {ratio(MeasureId::compressionRate, weighted, length, parts),
+  return {ratio(MeasureId::compressionRate, weighted / 60, length, parts, 60),
           figures.settings.profile.ratePerMin
               ? ratio(MeasureId::compressionRateInRange, inRange, length, parts)
               : notApplicable(MeasureId::compressionRateInRange)};
@@ -130,7 +130,7 @@ std::vector<Measure> depths(const CompressionQuality& quality) {
       inRange += compression.depthRange->holds(*compression.depthMm) ? 1 : 0;
     }
   }
-  if (known == 0) {
+  if (!quality.depthRecorded) {
     return {notRecorded(MeasureId::compressionDepth),
             notRecorded(MeasureId::compressionDepthInRange)};
   }
@@ -152,7 +152,7 @@ Measure release(const CompressionQuality& quality) {
       full += *compression.fullRelease ? 1 : 0;
     }
   }
-  if (known == 0) {
+  if (!quality.releaseRecorded) {
     return notRecorded(MeasureId::fullRelease);
   }
   return ratio(

@@ -74,16 +74,21 @@ void addPauses(const Figures& figures, std::vector<Measure>& into) {
   }
 }
 
+/// A shock whose delivery the record does not state; without a time it is in no figure.
+bool deliveryUnknown(const Entry& entry) {
+  const auto* shock = std::get_if<entry::Shock>(&entry.data);
+  return shock != nullptr && entry.hasTime && !shock->delivered;
+}
+
 /// Whether anything shows that a defibrillator was recorded [S3].
 bool defibrillatorRecorded(const Record& record) {
   return std::any_of(record.entries.begin(), record.entries.end(), [](const Entry& entry) {
-    return std::holds_alternative<entry::Shock>(entry.data) ||
-           (!entry.incomplete && (std::holds_alternative<entry::PowerOn>(entry.data) ||
-                                  std::holds_alternative<entry::PowerOff>(entry.data) ||
-                                  std::holds_alternative<entry::Electrodes>(entry.data) ||
-                                  std::holds_alternative<entry::PatientMode>(entry.data) ||
-                                  std::holds_alternative<entry::Analysis>(entry.data) ||
-                                  std::holds_alternative<entry::Charge>(entry.data)));
+    return deliveryUnknown(entry) || entry.complete<entry::PowerOn>() != nullptr ||
+           entry.complete<entry::PowerOff>() != nullptr ||
+           entry.complete<entry::Electrodes>() != nullptr ||
+           entry.complete<entry::PatientMode>() != nullptr ||
+           entry.complete<entry::Analysis>() != nullptr ||
+           entry.complete<entry::Charge>() != nullptr || entry.complete<entry::Shock>() != nullptr;
   });
 }
 
@@ -99,15 +104,15 @@ void addShockCounts(const Record& record, bool covered, std::vector<Measure>& in
   double energy = 0;
   bool energyKnown = true;
   for (const Entry& entry : record.entries) {
-    const auto* shock = std::get_if<entry::Shock>(&entry.data);
+    if (deliveryUnknown(entry)) {
+      unknown.push_back({entry.t, entry.t, WorkingKind::shockUnknown, {}});
+      continue;
+    }
+    const auto* shock = entry.complete<entry::Shock>();
     if (shock == nullptr) {
       continue;
     }
-    if (!shock->delivered) {
-      unknown.push_back({entry.t, entry.t, WorkingKind::shockUnknown, {}});
-    } else if (entry.incomplete) {
-      continue;
-    } else if (*shock->delivered) {
+    if (*shock->delivered) {
       const auto number = static_cast<double>(delivered.size() + 1);
       delivered.push_back({entry.t, entry.t, WorkingKind::shock, number});
       energyKnown = energyKnown && shock->energyJ.has_value();
@@ -120,8 +125,7 @@ void addShockCounts(const Record& record, bool covered, std::vector<Measure>& in
   into.push_back(countOf(MeasureId::shocksWithheld, covered, withheld));
   into.push_back(countOf(MeasureId::shocksUnknown, covered, unknown));
   if (delivered.empty()) {
-    into.push_back(covered ? notApplicable(MeasureId::energyTotal)
-                           : notRecorded(MeasureId::energyTotal));
+    into.push_back(notApplicable(MeasureId::energyTotal));
   } else {
     into.push_back(energyKnown ? recorded(MeasureId::energyTotal, energy, delivered)
                                : notRecorded(MeasureId::energyTotal));

@@ -214,7 +214,8 @@ std::vector<CycleRow> cycleTable(const Record& record, const Figures& figures,
   }
   const std::vector<Interval> pauses = pauseStretches(figures);
   std::vector<CycleRow> rows = cycleStretches(record, figures);
-  for (CycleRow& row : rows) {
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    CycleRow& row = rows[i];
     if (figures.evidence != Evidence::none) {
       row.handsOff = overlap(row.stretch, pauses);
     }
@@ -224,8 +225,9 @@ std::vector<CycleRow> cycleTable(const Record& record, const Figures& figures,
         row.rate = rate.weighted / rate.weight;
       }
     } else {
+      const bool sharesEnd = i + 1 < rows.size() && rows[i + 1].stretch.begin == row.stretch.end;
       row.rate = meanRate(quality.intervals, firstFrom(quality.intervals, row.stretch.begin, false),
-                          firstFrom(quality.intervals, row.stretch.end, true));
+                          firstFrom(quality.intervals, row.stretch.end, !sharesEnd));
     }
   }
   return rows;

@@ -96,7 +96,9 @@ std::vector<Time> circulationEnds(const Record& record, const Figures& figures) 
       ends.push_back(entry.t);
     }
   }
-  ends.push_back(figures.window->end);
+  if (figures.window) {
+    ends.push_back(figures.window->end);
+  }
   std::sort(ends.begin(), ends.end());
   return ends;
 }
@@ -107,7 +109,7 @@ void findCirculation(const Record& record, Figures& figures) {
     if (!isCirculation(entry, CirculationState::returned)) {
       continue;
     }
-    if (ends.empty()) {
+    if (figures.circulation.empty()) {
       ends = circulationEnds(record, figures);
     }
     const auto end = std::upper_bound(ends.begin(), ends.end(), entry.t);
@@ -187,10 +189,10 @@ std::optional<Time> latestForTimeOn(const Record& record) {
 
 void fillWindow(const Record& record, Figures& figures) {
   findWindow(record, figures);
+  findCirculation(record, figures);
   if (!figures.window) {
     return;
   }
-  findCirculation(record, figures);
   findArrest(record, figures);
   addOutside(record, figures);
 }
