@@ -75,19 +75,19 @@ std::vector<CompressionInterval> intervalsOf(const std::vector<CountedCompressio
   return result;
 }
 
-std::vector<RatedStretch> stretchesOf(const Record& record, const Figures& figures) {
-  std::vector<RatedStretch> result;
+void collectStretches(const Record& record, const Figures& figures, CompressionQuality& quality) {
   for (const std::size_t i : figures.cprEntries) {
     const Entry& entry = record.entries[i];
     const Interval span = spanOf(entry);
+    const auto rate = std::get<entry::Cpr>(entry.data).ratePerMin;
+    quality.stretchRateRecorded = quality.stretchRateRecorded || rate.has_value();
     for (const Interval& arrest : figures.arrest) {
       if (arrest.touches(span)) {
-        result.push_back({{std::max(span.begin, arrest.begin), std::min(span.end, arrest.end)},
-                          std::get<entry::Cpr>(entry.data).ratePerMin});
+        quality.stretches.push_back(
+            {{std::max(span.begin, arrest.begin), std::min(span.end, arrest.end)}, rate});
       }
     }
   }
-  return result;
 }
 
 } // namespace
@@ -96,7 +96,7 @@ CompressionQuality compressionQuality(const Record& record, const Figures& figur
   CompressionQuality quality;
   countCompressions(record, figures, quality);
   quality.intervals = intervalsOf(quality.compressions, figures.settings.pauseThreshold);
-  quality.stretches = stretchesOf(record, figures);
+  collectStretches(record, figures, quality);
   return quality;
 }
 

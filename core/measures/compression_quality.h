@@ -36,6 +36,8 @@ struct CompressionQuality {
   std::vector<RatedStretch> stretches;
   /// Some kept compression of the record has a depth, or a known release, counted or not.
   bool depthRecorded = false, releaseRecorded = false;
+  /// Some counted `cpr` stretch of the record has a rate, inside an arrest interval or not.
+  bool stretchRateRecorded = false;
 };
 
 /// Collects them; `figures` holds evidence and arrest intervals.

@@ -75,7 +75,7 @@ std::vector<Measure> ratesFromStretches(const Figures& figures, const Compressio
     }
   }
   const std::vector<WorkingPart> parts = ratedParts(quality);
-  if (parts.empty()) {
+  if (!quality.stretchRateRecorded) {
     return {notRecorded(MeasureId::compressionRate),
             notRecorded(MeasureId::compressionRateInRange)};
   }
