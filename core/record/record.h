@@ -43,6 +43,8 @@ struct EventFacts {
 struct PartFacts {
   std::string id, sha256, label;
   Duration offset{};
+  /// Keys this program does not know: `"key":value,...`.
+  std::string otherKeys = {};
 };
 
 /// Of a salvaged or rewritten record: what it was made from.

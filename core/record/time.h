@@ -38,9 +38,13 @@ inline std::optional<Time> timeFromSeconds(double s) {
 }
 
 /// Seconds of a length.
-constexpr double seconds(Duration d) { return static_cast<double>(d.count()) / 1e6; }
+constexpr double seconds(Duration d) {
+  return static_cast<double>(d.count()) / 1e6;
+}
 
 /// Seconds from the record's zero.
-constexpr double seconds(Time t) { return seconds(t.time_since_epoch()); }
+constexpr double seconds(Time t) {
+  return seconds(t.time_since_epoch());
+}
 
 } // namespace afterbeat

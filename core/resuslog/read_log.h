@@ -6,6 +6,7 @@
 #include "core/record/record.h"
 
 #include <cstdint>
+#include <filesystem>
 #include <optional>
 #include <string>
 #include <vector>
@@ -68,5 +69,9 @@ struct ReadOptions {
 /// Reads a log. Never throws for what the bytes hold; the same bytes always give the same result.
 [[nodiscard]] tl::expected<LogFile, Refusal> readLog(ByteSource& source,
                                                      const ReadOptions& options = {});
+
+/// Reads the log in that file.
+[[nodiscard]] tl::expected<LogFile, Refusal> readLogFile(const std::filesystem::path& path,
+                                                         const ReadOptions& options = {});
 
 } // namespace afterbeat
