@@ -1,1 +1,1 @@
-#include "core/measures/figures.h"
+#include "app/papers/handover_sheet.h"

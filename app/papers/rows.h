@@ -1,7 +1,8 @@
-/// The rows: a whole rescue as lines on a page, one row two minutes from the window's begin. The same
-/// painting code serves the window, the handover sheet and the debrief.
+/// The rows: a whole rescue as lines on a page, one row two minutes from the window's begin. The
+/// same painting code serves the window, the handover sheet and the debrief.
 #pragma once
 
+#include "app/papers/words.h"
 #include "core/measures/figures.h"
 
 #include <QColor>
@@ -9,7 +10,7 @@
 #include <QRectF>
 #include <QString>
 
-#include <functional>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -26,6 +27,8 @@ struct RowsLook {
   QColor hatch, attention;
   QColor excluded, highlight;
   QFont font;
+  /// Size of the text in the painter's units; 0: the font's own.
+  double textSize = 0;
   /// Height of one row's band in the painter's units; labels scale with the font.
   double rowHeight = 44;
 
@@ -43,10 +46,13 @@ struct RowsOverlay {
   std::optional<Interval> selected;
 };
 
-/// Words on the rows, in the reader's language.
-using Translate = std::function<QString(const char* english)>;
+struct RowsModel;
 
 /// Where everything lies for one record in one width; cheap to ask, built once.
+///
+/// The rows cover the resuscitation window. What matters to the reader and lies after it
+/// (circulation returned, a shock that was not given) is shown too: the rows then go on to it,
+/// circulation at most ten minutes, on otherwise blank paper.
 class RowsPicture {
 public:
   static constexpr Duration kRowLength{120'000'000};
@@ -62,17 +68,24 @@ public:
   /// Paints into `area`; rows are `look.rowHeight` high unless `fit`, then they shrink to fit.
   void paint(QPainter& painter, const QRectF& area, const RowsLook& look,
              const RowsOverlay& overlay = {}, bool legend = true, bool fit = false) const;
-  /// The moment under a point of the last layout with this area and look; nothing outside rows.
+  /// The least height in which `paint` with `fit` shows every row; with less, the first and the
+  /// last rows are shown and a sentence between them says how many are left out.
+  [[nodiscard]] double leastHeightFor(double width, const RowsLook& look, bool legend) const;
+  /// The moment under a point of what `paint` draws with the same area, look, legend and fit;
+  /// nothing outside rows.
   [[nodiscard]] std::optional<Time> timeAt(const QPointF& point, const QRectF& area,
-                                           const RowsLook& look) const;
-  /// The rectangle of a row's band within `area`.
-  [[nodiscard]] QRectF rowRect(int index, const QRectF& area, const RowsLook& look) const;
+                                           const RowsLook& look, bool legend = true,
+                                           bool fit = false) const;
+  /// The rectangle of a row's band within `area`; empty for a row left out.
+  [[nodiscard]] QRectF rowRect(int index, const QRectF& area, const RowsLook& look,
+                               bool legend = true, bool fit = false) const;
   /// What the picture says, row by row, for a screen reader.
   [[nodiscard]] QString asText() const;
+  /// What is shown, before it is laid out; for tests.
+  [[nodiscard]] const RowsModel& model() const { return *model_; }
 
 private:
-  struct Data;
-  std::shared_ptr<const Data> data_;
+  std::shared_ptr<const RowsModel> model_;
 };
 
 } // namespace afterbeat::papers

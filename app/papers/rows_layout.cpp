@@ -1,0 +1,427 @@
+#include "app/papers/rows_layout.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace afterbeat::papers {
+
+namespace {
+
+/// A horizontal strip in which things must not lie on each other.
+class Lane {
+public:
+  void take(double from, double to) { taken_.emplace_back(from, to); }
+  [[nodiscard]] bool isFree(double from, double to) const {
+    return std::none_of(taken_.begin(), taken_.end(),
+                        [&](const auto& other) { return from < other.second && to > other.first; });
+  }
+  /// The widest free part of [from, to].
+  [[nodiscard]] std::pair<double, double> widestFree(double from, double to) const {
+    auto taken = taken_;
+    std::sort(taken.begin(), taken.end());
+    std::pair<double, double> best{from, from};
+    double cursor = from;
+    for (const auto& [begin, end] : taken) {
+      if (end <= from || begin >= to) {
+        continue;
+      }
+      if (begin - cursor > best.second - best.first) {
+        best = {cursor, begin};
+      }
+      cursor = std::max(cursor, end);
+    }
+    if (to - cursor > best.second - best.first) {
+      best = {cursor, to};
+    }
+    return best;
+  }
+
+private:
+  std::vector<std::pair<double, double>> taken_;
+};
+
+/// Places the words of one row.
+class RowPlacer {
+public:
+  RowPlacer(const RowsModel& model, const Lettering& lettering, RowsLayout& layout,
+            const RowPlace& place)
+      : model_(model), lettering_(lettering), layout_(layout), place_(place),
+        sizes_(layout.geometry.sizes), row_(model.row(place.index)),
+        full_(sizes_.detail == RowDetail::full) {
+    for (const RowMark& mark : model.marks) {
+      const bool last = place.index + 1 == model.rowCount() && mark.stretch.begin == row_.end;
+      if ((mark.stretch.begin >= row_.begin && mark.stretch.begin < row_.end) || last) {
+        marks_.push_back(&mark);
+      }
+    }
+  }
+
+  void placeAll() {
+    placeLabels();
+    reserveShockBars();
+    placeFlags();
+    if (full_) {
+      placeAnalyses();
+    }
+    placeWordsOfMarks();
+    placePauses(true);
+    reserveBreaths();
+    placePauses(false);
+    placeExcluded();
+  }
+
+private:
+  [[nodiscard]] double x(Time t) const { return layout_.geometry.x(row_, t); }
+  [[nodiscard]] double right() const { return layout_.geometry.left + layout_.geometry.width; }
+  [[nodiscard]] std::pair<double, double> clipped(const Interval& stretch) const {
+    return {std::max(layout_.geometry.left, x(stretch.begin)), std::min(right(), x(stretch.end))};
+  }
+
+  void add(TextRole role, const QRectF& box, double textLeft, const QString& text, double size,
+           Weight weight) {
+    PlacedText placed;
+    placed.role = role;
+    placed.box = box;
+    placed.at = QPointF(textLeft, box.center().y() + lettering_.capHeight(size) / 2);
+    placed.text = text;
+    placed.size = size;
+    placed.weight = weight;
+    placed.row = place_.index;
+    layout_.texts.push_back(std::move(placed));
+  }
+
+  void placeLabels() {
+    const RowLabel& label = model_.labels[static_cast<std::size_t>(place_.index)];
+    const double edge = layout_.geometry.left - sizes_.text * 0.8;
+    const double minutes = lettering_.width(label.minutes, sizes_.text, Weight::bold);
+    const double clock = lettering_.width(label.clock, sizes_.small, Weight::regular);
+    const double capText = lettering_.capHeight(sizes_.text);
+    const double middle = place_.band.center().y();
+    const bool twoLines = sizes_.band >= capText + lettering_.lineHeight(sizes_.small) && clock > 0;
+    const double upper = twoLines ? middle - sizes_.small * 0.75 : middle;
+    const double minutesRight = twoLines || clock <= 0 ? edge : edge - clock - sizes_.small * 0.6;
+    add(TextRole::rowMinutes,
+        QRectF(minutesRight - minutes, upper - capText / 2 - 0.5, minutes, capText + 1),
+        minutesRight - minutes, label.minutes, sizes_.text, Weight::bold);
+    if (clock > 0) {
+      const double capSmall = lettering_.capHeight(sizes_.small);
+      const double lower = twoLines ? middle + sizes_.small * 0.75 : middle;
+      add(TextRole::rowClock, QRectF(edge - clock, lower - capSmall / 2 - 0.5, clock, capSmall + 1),
+          edge - clock, label.clock, sizes_.small, Weight::regular);
+    }
+  }
+
+  /// The lane of flags and remarks: above the band, or the band itself where there is no other.
+  Lane& flagLane() { return full_ ? above_ : band_; }
+  [[nodiscard]] QRectF flagStrip() const {
+    return full_ ? QRectF(place_.band.left(), place_.top + sizes_.small * 0.1, place_.band.width(),
+                          sizes_.small * 1.4)
+                 : QRectF(place_.band.left(), place_.band.top(), place_.band.width(), sizes_.band);
+  }
+
+  void reserveShockBars() {
+    for (const RowMark* mark : marks_) {
+      if (isShock(mark->kind)) {
+        const double at = x(mark->stretch.begin);
+        const double half = sizes_.small * 0.2;
+        above_.take(at - half, at + half);
+        band_.take(at - half, at + half);
+      }
+    }
+  }
+
+  void placeFlags() {
+    std::vector<const RowMark*> shocks;
+    std::copy_if(marks_.begin(), marks_.end(), std::back_inserter(shocks),
+                 [](const RowMark* mark) { return isShock(mark->kind); });
+    for (std::size_t i = 0; i < shocks.size(); ++i) {
+      const double next = i + 1 < shocks.size() ? x(shocks[i + 1]->stretch.begin) : right();
+      placeFlag(*shocks[i], next - sizes_.small * 0.3);
+    }
+  }
+
+  /// A flag hangs to the right of its bar, to the left at the row's end.
+  void placeFlag(const RowMark& mark, double limit) {
+    const double at = x(mark.stretch.begin);
+    const double half = sizes_.small * 0.2;
+    const double pad = sizes_.small * (full_ ? 0.5 : 0.25);
+    const QRectF strip = flagStrip();
+    const bool given = mark.kind == MarkKind::shockGiven;
+    for (const QString& words : mark.words) {
+      const double wide = lettering_.width(words, sizes_.small, Weight::bold) + 2 * pad;
+      for (const bool toTheRight : {true, false}) {
+        const double from = toTheRight ? at : at - wide;
+        const double probe = toTheRight ? at + half : from;
+        const double probeEnd = toTheRight ? from + wide : at - half;
+        const bool inside =
+            from >= strip.left() && from + wide <= (toTheRight ? limit : strip.right());
+        if (inside && flagLane().isFree(probe, probeEnd)) {
+          flagLane().take(from, from + wide);
+          add(given ? TextRole::flagGiven : TextRole::flagHollow,
+              QRectF(from, strip.top(), wide, strip.height()), from + pad, words, sizes_.small,
+              Weight::bold);
+          return;
+        }
+      }
+    }
+  }
+
+  /// Words under an analysis reach at most to the next one, so that each keeps its own.
+  void placeAnalyses() {
+    std::vector<const RowMark*> analyses;
+    std::copy_if(marks_.begin(), marks_.end(), std::back_inserter(analyses),
+                 [](const RowMark* mark) { return isAnalysis(mark->kind); });
+    const double gap = sizes_.small * 0.6;
+    const double top = place_.band.bottom() + sizes_.small * 0.72;
+    double taken = layout_.geometry.left;
+    for (std::size_t i = 0; i < analyses.size(); ++i) {
+      const bool last = i + 1 == analyses.size();
+      const double limit = last ? right() : x(analyses[i + 1]->stretch.begin) - gap;
+      const double begin = x(analyses[i]->stretch.begin);
+      for (const QString& words : analyses[i]->words) {
+        const double wide = lettering_.width(words, sizes_.small, Weight::regular);
+        const double from = std::max(taken, std::min(begin, limit - wide));
+        // Words may slide left only as far as they still stand under the end of their bar.
+        if (from + wide <= limit && from <= begin && from + wide >= begin) {
+          add(TextRole::analysis, QRectF(from, top, wide, sizes_.small * 1.2), from, words,
+              sizes_.small, Weight::regular);
+          taken = from + wide + gap;
+          break;
+        }
+      }
+    }
+  }
+
+  void placeWordsOfMarks() {
+    std::vector<const RowMark*> rest;
+    std::copy_if(marks_.begin(), marks_.end(), std::back_inserter(rest), [](const RowMark* mark) {
+      return !isShock(mark->kind) && !isAnalysis(mark->kind);
+    });
+    std::stable_sort(rest.begin(), rest.end(), [](const RowMark* a, const RowMark* b) {
+      return a->importance > b->importance;
+    });
+    for (const RowMark* mark : rest) {
+      placeWords(*mark);
+    }
+  }
+
+  void placeWords(const RowMark& mark) {
+    const bool circulation = mark.kind != MarkKind::remark;
+    if (!full_ && !circulation) {
+      return;
+    }
+    const Weight weight = circulation ? Weight::bold : Weight::regular;
+    const QRectF strip = flagStrip();
+    const double at = x(mark.stretch.begin);
+    const double gap = sizes_.small * 0.4;
+    QStringList tries = mark.words;
+    if (!circulation) {
+      // A long remark is cut rather than lost.
+      tries.insert(1,
+                   lettering_.elided(mark.words.first(), sizes_.small, weight, sizes_.small * 14));
+    }
+    for (const QString& words : tries) {
+      const double wide = lettering_.width(words, sizes_.small, weight);
+      for (const double from : {at + (full_ ? 0 : gap), at - wide}) {
+        if (!words.isEmpty() && from >= strip.left() && from + wide <= strip.right() &&
+            flagLane().isFree(from - gap, from + wide + gap)) {
+          flagLane().take(from - gap, from + wide + gap);
+          add(circulation ? TextRole::circulation : TextRole::remark,
+              QRectF(from, strip.top(), wide, strip.height()), from, words, sizes_.small, weight);
+          return;
+        }
+      }
+    }
+  }
+
+  /// Only the part of a pause in the row that holds most of it carries the number.
+  [[nodiscard]] bool hasLargestPart(const Interval& pause) const {
+    const auto shown = [&](const Interval& row) {
+      return std::min(pause.end, row.end) - std::max(pause.begin, row.begin);
+    };
+    const Duration here = shown(row_);
+    const Interval before{row_.begin - RowsPicture::kRowLength, row_.begin};
+    const Interval after{row_.end, row_.end + RowsPicture::kRowLength};
+    return here > shown(before) && here >= shown(after);
+  }
+
+  void placePauses(bool beyond) {
+    for (const PauseShown& pause : model_.pauses) {
+      if (pause.beyondLimit != beyond || pause.stretch.end <= row_.begin ||
+          pause.stretch.begin >= row_.end || !hasLargestPart(pause.stretch)) {
+        continue;
+      }
+      const auto [from, to] = clipped(pause.stretch);
+      const auto [freeFrom, freeTo] = band_.widestFree(from, to);
+      const Weight weight = beyond ? Weight::bold : Weight::regular;
+      const double size = beyond ? sizes_.text : sizes_.small;
+      for (const QString& words : pause.words) {
+        const double wide = lettering_.width(words, size, weight) + size * 0.5;
+        if (wide <= freeTo - freeFrom) {
+          const double left = (freeFrom + freeTo - wide) / 2;
+          const double high = std::min(sizes_.band, lettering_.capHeight(size) + size * 0.5);
+          const double middle = numberMiddle(high);
+          band_.take(left, left + wide);
+          add(beyond ? TextRole::pauseBeyond : TextRole::pause,
+              QRectF(left, middle - high / 2, wide, high), left + size * 0.25, words, size, weight);
+          break;
+        }
+      }
+    }
+  }
+
+  [[nodiscard]] double breathRadius() const {
+    return std::min(sizes_.small * 0.28, sizes_.band * 0.28);
+  }
+  /// Circles have a strip of their own where the band is high enough for it and a number.
+  [[nodiscard]] bool breathsApart() const {
+    return sizes_.band >= 4 * breathRadius() + lettering_.capHeight(sizes_.text) * 1.9;
+  }
+  [[nodiscard]] double numberMiddle(double high) const {
+    const double top = place_.band.top() + (breathsApart() ? 4 * breathRadius() : 0);
+    return std::max(top + high / 2,
+                    std::min(place_.band.center().y(), place_.band.bottom() - high / 2));
+  }
+
+  /// Breaths give way to numbers beyond the limit and to flags, not to other numbers.
+  void reserveBreaths() {
+    const double radius = breathRadius();
+    const double y = breathsApart() ? place_.band.top() + 2 * radius : place_.band.center().y();
+    double lastRight = -1e9;
+    for (const Time t : model_.breaths) {
+      if (t < row_.begin || t >= row_.end) {
+        continue;
+      }
+      const double at = std::clamp(x(t), layout_.geometry.left + radius, right() - radius);
+      const bool crowded = at - radius < lastRight;
+      if (crowded || (!breathsApart() && !band_.isFree(at - radius, at + radius))) {
+        continue;
+      }
+      lastRight = at + radius;
+      layout_.breaths.push_back({QPointF(at, y), radius});
+      if (!breathsApart()) {
+        band_.take(at - radius * 1.3, at + radius * 1.3);
+      }
+    }
+  }
+
+  void placeExcluded() {
+    for (const ExcludedShown& excluded : model_.excluded) {
+      if (excluded.stretch.end <= row_.begin || excluded.stretch.begin >= row_.end) {
+        continue;
+      }
+      const auto [from, to] = clipped(excluded.stretch);
+      const auto [freeFrom, freeTo] = band_.widestFree(from, to);
+      for (const QString& words : excluded.words) {
+        const double wide =
+            lettering_.width(words, sizes_.small, Weight::regular) + sizes_.small * 0.6;
+        if (wide <= freeTo - freeFrom) {
+          const double left = (freeFrom + freeTo - wide) / 2;
+          const double high = std::min(sizes_.band, sizes_.small * 1.3);
+          band_.take(left, left + wide);
+          add(TextRole::excluded, QRectF(left, place_.band.center().y() - high / 2, wide, high),
+              left + sizes_.small * 0.3, words, sizes_.small, Weight::regular);
+          break;
+        }
+      }
+    }
+  }
+
+  const RowsModel& model_;
+  const Lettering& lettering_;
+  RowsLayout& layout_;
+  const RowPlace& place_;
+  const RowSizes& sizes_;
+  Interval row_;
+  bool full_;
+  std::vector<const RowMark*> marks_;
+  Lane above_, band_;
+};
+
+void placeLegend(const RowsModel& model, const Lettering& lettering, RowsLayout& layout) {
+  const QRectF& room = layout.geometry.legend;
+  const double size = layout.geometry.sizes.small;
+  double x = room.left();
+  double y = room.top() + size * 0.8;
+  for (const LegendItem& item : legendItems(model)) {
+    const double wide = lettering.width(item.words, size, Weight::regular);
+    const double whole = legendShapeWidth(size) + wide;
+    if (x > room.left() && x + whole + size * 0.5 > room.right()) {
+      x = room.left();
+      y += size * 1.7;
+    }
+    PlacedText placed;
+    placed.role = TextRole::legend;
+    placed.size = size;
+    placed.text = lettering.elided(item.words, size, Weight::regular,
+                                   room.right() - x - legendShapeWidth(size));
+    placed.box = QRectF(x, y, std::min(whole, room.right() - x), size * 1.4);
+    placed.at = QPointF(x + legendShapeWidth(size), y + size * 0.7 + lettering.capHeight(size) / 2);
+    layout.texts.push_back(placed);
+    x += whole + size * 2;
+  }
+}
+
+void placeLeftOut(const RowsModel& model, const Lettering& lettering, RowsLayout& layout) {
+  const RowsGeometry& geometry = layout.geometry;
+  const Words& say = model.words;
+  const int from = geometry.leftOutFrom * 2;
+  const int to = from + geometry.leftOutCount * 2;
+  PlacedText placed;
+  placed.role = TextRole::leftOut;
+  placed.size = geometry.sizes.text;
+  const QString words =
+      say(QT_TRANSLATE_NOOP("Papers", "Minutes %1 to %2 do not fit on this page: %3 rows are left "
+                                      "out. All of them are counted in the figures."))
+          .arg(from)
+          .arg(to)
+          .arg(geometry.leftOutCount);
+  placed.text = lettering.elided(words, placed.size, Weight::bold, geometry.leftOut.width());
+  placed.weight = Weight::bold;
+  placed.box = geometry.leftOut;
+  placed.at = QPointF(geometry.leftOut.left(),
+                      geometry.leftOut.center().y() + lettering.capHeight(placed.size) / 2);
+  layout.texts.push_back(placed);
+}
+
+void placeNothing(const RowsModel& model, const Lettering& lettering, const QRectF& area,
+                  RowsLayout& layout) {
+  PlacedText placed;
+  placed.role = TextRole::nothing;
+  placed.size = layout.geometry.sizes.text;
+  placed.text = lettering.elided(
+      model.words(QT_TRANSLATE_NOOP("Papers", "Nothing in this record can be drawn as rows: no "
+                                              "electrodes, compressions, analysis or shock.")),
+      placed.size, Weight::regular, area.width());
+  placed.box = QRectF(area.left(), area.top(), area.width(), placed.size * 2);
+  placed.at = QPointF(area.left(), area.top() + placed.size * 1.5);
+  if (placed.box.bottom() <= area.bottom()) {
+    layout.texts.push_back(placed);
+  }
+}
+
+} // namespace
+
+RowsLayout layOutRows(const RowsModel& model, const Lettering& lettering, const QRectF& area,
+                      const RowsLook& look, bool legend, bool fit) {
+  RowsLayout layout;
+  layout.geometry = layOutGeometry(model, lettering, area, look, legend && model.span, fit);
+  if (!model.span) {
+    placeNothing(model, lettering, area, layout);
+    return layout;
+  }
+  for (const RowPlace& place : layout.geometry.rows) {
+    RowPlacer(model, lettering, layout, place).placeAll();
+  }
+  if (!layout.geometry.leftOut.isEmpty()) {
+    placeLeftOut(model, lettering, layout);
+  }
+  if (!layout.geometry.legend.isEmpty()) {
+    placeLegend(model, lettering, layout);
+  }
+  return layout;
+}
+
+} // namespace afterbeat::papers

@@ -1,0 +1,360 @@
+#include "app/papers/rows_model.h"
+
+#include "app/papers/rows.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <array>
+
+namespace afterbeat::papers {
+
+namespace {
+
+/// Circulation after the window is followed this far.
+constexpr Duration kCirculationShown{600'000'000};
+
+template <typename T>
+std::optional<Time> lastOf(const Record& record, bool (*wanted)(const T&)) {
+  std::optional<Time> last;
+  for (const Entry& entry : record.entries) {
+    const T* data = entry.complete<T>();
+    if (data != nullptr && wanted(*data)) {
+      last = last ? std::max(*last, entry.t) : entry.t;
+    }
+  }
+  return last;
+}
+
+bool isReturned(const entry::Circulation& c) {
+  return c.state == CirculationState::returned;
+}
+bool isLost(const entry::Circulation& c) {
+  return c.state == CirculationState::lost;
+}
+
+/// The end of the last stretch with circulation where nothing in the record ends it.
+std::optional<Interval> openCirculation(const Record& record, const Figures& figures) {
+  const auto returned = lastOf<entry::Circulation>(record, isReturned);
+  if (!returned || !record.lastTime || *record.lastTime <= *returned) {
+    return std::nullopt;
+  }
+  const auto lost = lastOf<entry::Circulation>(record, isLost);
+  const bool handsOnLater = !figures.handsOn.empty() && figures.handsOn.back().end > *returned;
+  const bool shockLater =
+      std::any_of(figures.shocks.begin(), figures.shocks.end(), [&](const ShockFigures& shock) {
+        return shock.delivered.value_or(false) && shock.t > *returned;
+      });
+  if ((lost && *lost > *returned) || handsOnLater || shockLater) {
+    return std::nullopt;
+  }
+  return Interval{*returned, *record.lastTime};
+}
+
+/// The window, and after it as far as something shown lies there.
+Interval shownSpan(const Record& record, const Figures& figures,
+                   const std::optional<Interval>& circulation) {
+  Interval span = *figures.window;
+  for (const ShockFigures& shock : figures.shocks) {
+    span.end = std::max(span.end, shock.t);
+  }
+  if (const auto lost = lastOf<entry::Circulation>(record, isLost)) {
+    span.end = std::max(span.end, *lost);
+  }
+  if (circulation) {
+    const Time from = std::max(span.end, circulation->begin);
+    span.end = std::max(span.end, std::min(circulation->end, from + kCirculationShown));
+  }
+  return span;
+}
+
+/// One run of compressions, the first and the last by index.
+BandRun runOf(const std::vector<Time>& at, std::size_t first, std::size_t last) {
+  BandRun run{{at[first], at[last]}, {}, true};
+  run.pieces.reserve(last - first);
+  for (std::size_t i = first; i < last; ++i) {
+    // A mean over three intervals: the band should show the pace, not each beat's jitter.
+    const std::size_t from = i > first ? i - 1 : i;
+    const std::size_t to = std::min(last, i + 2);
+    const double length = seconds(at[to] - at[from]);
+    run.pieces.push_back({{at[i], at[i + 1]}, 60.0 * static_cast<double>(to - from) / length});
+  }
+  return run;
+}
+
+void addRuns(RowsModel& model, const Record& record, const Figures& figures) {
+  const auto& at = figures.compressions;
+  for (std::size_t first = 0; first < at.size();) {
+    std::size_t last = first;
+    while (last + 1 < at.size() && at[last + 1] - at[last] <= figures.settings.pauseThreshold) {
+      ++last;
+    }
+    model.runs.push_back(runOf(at, first, last));
+    first = last + 1;
+  }
+  for (const std::size_t index : figures.cprEntries) {
+    const Entry& entry = record.entries[index];
+    if (const auto* cpr = entry.complete<entry::Cpr>()) {
+      const Interval stretch{entry.t, entry.lastTime()};
+      model.runs.push_back({stretch, {{stretch, cpr->ratePerMin}}, false});
+    }
+  }
+  std::stable_sort(model.runs.begin(), model.runs.end(), [](const BandRun& a, const BandRun& b) {
+    return a.stretch.begin < b.stretch.begin;
+  });
+}
+
+void addPauses(RowsModel& model, const Figures& figures) {
+  for (const Pause& pause : figures.pauses) {
+    PauseShown shown;
+    shown.stretch = pause.stretch;
+    const double length = seconds(pause.stretch.length());
+    const auto limit = limitFor(figures.settings.profile, pause.cause);
+    shown.beyondLimit = limit && length > *limit;
+    // A length that rounds to its limit, yet is beyond it, keeps a decimal, or it would seem
+    // within.
+    const bool close = shown.beyondLimit && std::round(length) <= *limit;
+    const QString number = model.words.number(length, close ? 1 : 0);
+    shown.words = {model.words(QT_TRANSLATE_NOOP("Papers", "%1 s")).arg(number), number};
+    model.pauses.push_back(std::move(shown));
+  }
+}
+
+void addShocks(RowsModel& model, const Figures& figures) {
+  const Words& say = model.words;
+  for (const ShockFigures& shock : figures.shocks) {
+    RowMark mark;
+    mark.stretch = {shock.t, shock.t};
+    mark.importance = 100;
+    if (!shock.delivered) {
+      mark.kind = MarkKind::shockUnknown;
+      mark.words = {say(QT_TRANSLATE_NOOP("Papers", "shock? delivery not recorded")),
+                    say(QT_TRANSLATE_NOOP("Papers", "shock ?")), QStringLiteral("?")};
+    } else if (!*shock.delivered) {
+      mark.kind = MarkKind::shockNotGiven;
+      mark.words = {say(QT_TRANSLATE_NOOP("Papers", "shock not given")),
+                    say(QT_TRANSLATE_NOOP("Papers", "not given")), QStringLiteral("–")};
+    } else {
+      mark.kind = MarkKind::shockGiven;
+      mark.words = {say(QT_TRANSLATE_NOOP("Papers", "shock %1")).arg(shock.number),
+                    QString::number(shock.number)};
+    }
+    model.marks.push_back(std::move(mark));
+  }
+}
+
+/// What an analysis advised, longest words first.
+std::pair<MarkKind, QStringList> analysisWords(Advice advice, const Words& say) {
+  switch (advice) {
+  case Advice::shock:
+    return {MarkKind::analysisShock,
+            {say(QT_TRANSLATE_NOOP("Papers", "analysis: shock advised")),
+             say(QT_TRANSLATE_NOOP("Papers", "shock advised")),
+             say(QT_TRANSLATE_NOOP("Papers", "shock"))}};
+  case Advice::noShock:
+    return {MarkKind::analysisNoShock,
+            {say(QT_TRANSLATE_NOOP("Papers", "analysis: no shock advised")),
+             say(QT_TRANSLATE_NOOP("Papers", "no shock advised")),
+             say(QT_TRANSLATE_NOOP("Papers", "no shock"))}};
+  case Advice::inconclusive:
+    break;
+  }
+  return {MarkKind::analysisInconclusive,
+          {say(QT_TRANSLATE_NOOP("Papers", "analysis: inconclusive")),
+           say(QT_TRANSLATE_NOOP("Papers", "inconclusive")), QStringLiteral("?")}};
+}
+
+QString own(const std::string& text) {
+  return QString::fromStdString(text).simplified();
+}
+
+/// A remark with the record's own text, or the words for its kind where it has none.
+RowMark remark(const Entry& entry, const QString& text, const QString& kind, int importance) {
+  RowMark mark;
+  mark.stretch = {entry.t, entry.t};
+  mark.importance = importance;
+  mark.words = text.isEmpty() || text == kind ? QStringList{kind} : QStringList{text, kind};
+  return mark;
+}
+
+std::optional<RowMark> remarkOf(const Entry& entry, const Words& say) {
+  if (const auto* said = entry.complete<entry::Mark>()) {
+    return remark(entry, own(said->text), say(QT_TRANSLATE_NOOP("Papers", "remark")), 20);
+  }
+  if (const auto* given = entry.complete<entry::Medication>()) {
+    return remark(entry, own(given->text), say(QT_TRANSLATE_NOOP("Papers", "medication")), 50);
+  }
+  if (const auto* change = entry.complete<entry::RescuerChange>()) {
+    return remark(entry, {}, say(QT_TRANSLATE_NOOP("Papers", "rescuer change")),
+                  change->text.empty() ? 10 : 11);
+  }
+  if (const auto* milestone = entry.complete<entry::Milestone>()) {
+    return remark(entry, milestoneWords(milestone->what, say), QString(), 40);
+  }
+  if (const auto* electrodes = entry.complete<entry::Electrodes>();
+      electrodes != nullptr && electrodes->state == ElectrodeState::detached) {
+    return remark(entry, {}, say(QT_TRANSLATE_NOOP("Papers", "electrodes off")), 35);
+  }
+  if (entry.complete<entry::PowerOff>() != nullptr) {
+    return remark(entry, {}, say(QT_TRANSLATE_NOOP("Papers", "device off")), 30);
+  }
+  if (entry.complete<entry::Fault>() != nullptr) {
+    return remark(entry, {}, say(QT_TRANSLATE_NOOP("Papers", "device fault")), 36);
+  }
+  return std::nullopt;
+}
+
+std::optional<RowMark> markOf(const Entry& entry, const Words& say) {
+  RowMark mark;
+  mark.stretch = {entry.t, entry.lastTime()};
+  if (const auto* analysis = entry.complete<entry::Analysis>(); analysis && analysis->advice) {
+    std::tie(mark.kind, mark.words) = analysisWords(*analysis->advice, say);
+    mark.importance = 80;
+    return mark;
+  }
+  if (const auto* circulation = entry.complete<entry::Circulation>();
+      circulation && circulation->state) {
+    mark.importance = 90;
+    const bool returned = circulation->state == CirculationState::returned;
+    mark.kind = returned ? MarkKind::circulationReturned : MarkKind::circulationLost;
+    mark.words = returned ? QStringList{say(QT_TRANSLATE_NOOP("Papers", "circulation returned")),
+                                        say(QT_TRANSLATE_NOOP("Papers", "returned"))}
+                          : QStringList{say(QT_TRANSLATE_NOOP("Papers", "circulation lost")),
+                                        say(QT_TRANSLATE_NOOP("Papers", "lost"))};
+    return mark;
+  }
+  return remarkOf(entry, say);
+}
+
+QStringList excludedWords(std::optional<ExclusionReason> why, const Words& say) {
+  const QString plain = say(QT_TRANSLATE_NOOP("Papers", "not counted"));
+  if (!why) {
+    return {plain};
+  }
+  switch (*why) {
+  case ExclusionReason::notRescue:
+    return {say(QT_TRANSLATE_NOOP("Papers", "not counted: not part of the rescue")), plain};
+  case ExclusionReason::notTrusted:
+    return {say(QT_TRANSLATE_NOOP("Papers", "not counted: recording not trusted")), plain};
+  case ExclusionReason::notObserved:
+    break;
+  }
+  return {say(QT_TRANSLATE_NOOP("Papers", "not counted: nobody was watching")), plain};
+}
+
+void addEntries(RowsModel& model, const Record& record) {
+  for (const Entry& entry : record.entries) {
+    if (!entry.hasTime || entry.incomplete || entry.lastTime() < model.span->begin ||
+        entry.t > model.span->end) {
+      continue;
+    }
+    if (entry.complete<entry::Ventilation>() != nullptr) {
+      model.breaths.push_back(entry.t);
+    } else if (const auto* excluded = entry.complete<entry::Excluded>()) {
+      model.excluded.push_back(
+          {{entry.t, entry.lastTime()}, excludedWords(excluded->why, model.words)});
+    } else if (auto mark = markOf(entry, model.words)) {
+      model.marks.push_back(std::move(*mark));
+    }
+  }
+  std::stable_sort(model.marks.begin(), model.marks.end(), [](const RowMark& a, const RowMark& b) {
+    return a.stretch.begin < b.stretch.begin;
+  });
+}
+
+void addLabels(RowsModel& model, const Record& record) {
+  for (int i = 0; i < model.rowCount(); ++i) {
+    RowLabel label;
+    label.minutes = model.words(QT_TRANSLATE_NOOP("Papers", "%1–%2 min")).arg(2 * i).arg(2 * i + 2);
+    if (clockTrust(record) != ClockTrust::none) {
+      if (const auto wall = wallTimeAt(record, model.row(i).begin)) {
+        label.clock = model.words.clock(*wall).left(5);
+      }
+    }
+    model.labels.push_back(std::move(label));
+  }
+}
+
+} // namespace
+
+int RowsModel::rowCount() const {
+  if (!span) {
+    return 0;
+  }
+  const auto length = span->length().count();
+  const auto row = RowsPicture::kRowLength.count();
+  return static_cast<int>(std::max<std::int64_t>(1, (length + row - 1) / row));
+}
+
+Interval RowsModel::row(int index) const {
+  const Time begin = (span ? span->begin : Time{}) + index * RowsPicture::kRowLength;
+  return {begin, begin + RowsPicture::kRowLength};
+}
+
+bool isShock(MarkKind kind) {
+  return kind == MarkKind::shockGiven || kind == MarkKind::shockNotGiven ||
+         kind == MarkKind::shockUnknown;
+}
+
+bool isAnalysis(MarkKind kind) {
+  return kind == MarkKind::analysisShock || kind == MarkKind::analysisNoShock ||
+         kind == MarkKind::analysisInconclusive;
+}
+
+std::optional<double> limitFor(const Profile& profile, PauseCause cause) {
+  const bool breaths = cause == PauseCause::breaths || cause == PauseCause::breathsLong;
+  const auto& target =
+      breaths && profile.breathPauseLimit ? profile.breathPauseLimit : profile.pauseLimit;
+  return target ? std::optional<double>(target->value) : std::nullopt;
+}
+
+QString milestoneWords(const std::string& what, const Words& say) {
+  static constexpr std::array<std::pair<const char*, const char*>, 8> kKnown{{
+      {"collapse", QT_TRANSLATE_NOOP("Papers", "collapse")},
+      {"call_received", QT_TRANSLATE_NOOP("Papers", "call received")},
+      {"cpr_started", QT_TRANSLATE_NOOP("Papers", "compressions started")},
+      {"device_requested", QT_TRANSLATE_NOOP("Papers", "device requested")},
+      {"device_arrived", QT_TRANSLATE_NOOP("Papers", "device arrived")},
+      {"crew_arrived", QT_TRANSLATE_NOOP("Papers", "crew arrived")},
+      {"handover", QT_TRANSLATE_NOOP("Papers", "handover")},
+      {"efforts_ended", QT_TRANSLATE_NOOP("Papers", "efforts ended")},
+  }};
+  for (const auto& [word, english] : kKnown) {
+    if (what == word) {
+      return say(english);
+    }
+  }
+  return own(what).replace(QLatin1Char('_'), QLatin1Char(' '));
+}
+
+RowsModel makeRowsModel(const Record& record, const Figures& figures, Words words) {
+  RowsModel model;
+  model.words = std::move(words);
+  if (!figures.window) {
+    return model;
+  }
+  const Profile& profile = figures.settings.profile;
+  const auto circulation = openCirculation(record, figures);
+  model.counted = *figures.window;
+  model.span = shownSpan(record, figures, circulation);
+  if (profile.ratePerMin) {
+    model.corridor = profile.ratePerMin->value;
+  }
+  model.profileName = QString::fromStdString(profile.name);
+  if (profile.pauseLimit) {
+    model.pauseLimit = profile.pauseLimit->value;
+  }
+  model.circulation = figures.circulation;
+  if (circulation) {
+    model.circulation.push_back(*circulation);
+  }
+  model.circulation = merged(model.circulation);
+  addRuns(model, record, figures);
+  addPauses(model, figures);
+  addShocks(model, figures);
+  addEntries(model, record);
+  addLabels(model, record);
+  return model;
+}
+
+} // namespace afterbeat::papers

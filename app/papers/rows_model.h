@@ -1,0 +1,109 @@
+/// What the rows show, in time and words, before anything has a place on paper.
+#pragma once
+
+#include "app/papers/words.h"
+#include "core/measures/figures.h"
+
+#include <QStringList>
+
+#include <optional>
+#include <vector>
+
+namespace afterbeat::papers {
+
+/// Hands on the chest at one rate: between two compressions (mean of three intervals), or a whole
+/// stretch. Unknown rate: hands on, and nothing known about how fast.
+struct BandPiece {
+  Interval stretch;
+  std::optional<double> rate;
+};
+
+/// Hands on without a pause.
+struct BandRun {
+  Interval stretch;
+  /// One after the other without a break; empty for a compression with a pause on both sides.
+  std::vector<BandPiece> pieces;
+  /// Made of single compressions.
+  bool beats = false;
+  [[nodiscard]] bool rateKnown() const { return !pieces.empty() && pieces.front().rate; }
+};
+
+/// A counted pause.
+struct PauseShown {
+  Interval stretch;
+  bool beyondLimit = false;
+  /// Longest first: "28 s", "28".
+  QStringList words;
+};
+
+enum class MarkKind : std::uint8_t {
+  shockGiven,
+  shockNotGiven,
+  shockUnknown,
+  analysisShock,
+  analysisNoShock,
+  analysisInconclusive,
+  circulationReturned,
+  circulationLost,
+  remark,
+};
+
+/// Something with a shape and a word. The shape is always painted; of the words, longest first, the
+/// longest that finds room.
+struct RowMark {
+  MarkKind kind = MarkKind::remark;
+  Interval stretch;
+  QStringList words;
+  /// Higher goes first where room is short.
+  int importance = 0;
+};
+
+/// A stretch that counts in no figure, with the words for it, longest first.
+struct ExcludedShown {
+  Interval stretch;
+  QStringList words;
+};
+
+/// The label of a row: "0–2 min", and the clock time of its begin where the clock can be trusted.
+struct RowLabel {
+  QString minutes, clock;
+};
+
+struct RowsModel {
+  Words words;
+  /// Empty: nothing in the record begins a resuscitation window.
+  std::optional<Interval> span;
+  /// The part of it that counts.
+  Interval counted;
+  std::vector<RowLabel> labels;
+  /// Target corridor, and where it comes from.
+  std::optional<Range> corridor;
+  QString profileName;
+  std::optional<double> pauseLimit;
+  /// All sorted by begin.
+  std::vector<BandRun> runs;
+  std::vector<PauseShown> pauses;
+  std::vector<Time> breaths;
+  std::vector<Interval> circulation;
+  std::vector<ExcludedShown> excluded;
+  std::vector<RowMark> marks;
+
+  [[nodiscard]] int rowCount() const;
+  [[nodiscard]] Interval row(int index) const;
+};
+
+[[nodiscard]] RowsModel makeRowsModel(const Record& record, const Figures& figures, Words words);
+
+/// Whether a mark is a shock, given or not.
+[[nodiscard]] bool isShock(MarkKind kind);
+/// Whether a mark is an analysis.
+[[nodiscard]] bool isAnalysis(MarkKind kind);
+
+/// Hands off longer than this, in seconds, is beyond the profile's limit for a pause of this cause;
+/// empty: no limit.
+[[nodiscard]] std::optional<double> limitFor(const Profile& profile, PauseCause cause);
+
+/// The words for a milestone: "crew arrived"; one of the record's own as it stands.
+[[nodiscard]] QString milestoneWords(const std::string& what, const Words& say);
+
+} // namespace afterbeat::papers

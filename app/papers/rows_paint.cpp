@@ -1,0 +1,409 @@
+#include "app/papers/rows_paint.h"
+
+#include <QPaintEngine>
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+namespace afterbeat::papers {
+
+namespace {
+
+/// The band's scale reaches below and above the target corridor by multiples of its width.
+constexpr double kBelowCorridor = 2.0;
+constexpr double kAboveCorridor = 1.5;
+/// Without a target: from 40 to 160 a minute.
+constexpr Range kScaleWithoutTarget{40, 160};
+/// Even the slowest compressions stay visible.
+constexpr double kLeastShare = 0.08;
+/// A compression gets a line of its own from this width on.
+constexpr double kSeparatorRoomScreen = 3.0;
+constexpr double kSeparatorRoomPaper = 1.8;
+/// Pieces narrower than this are drawn together.
+constexpr double kColumn = 0.75;
+
+Range scaleOf(const std::optional<Range>& corridor) {
+  if (!corridor) {
+    return kScaleWithoutTarget;
+  }
+  const double width = std::max(10.0, corridor->high - corridor->low);
+  return {corridor->low - kBelowCorridor * width, corridor->high + kAboveCorridor * width};
+}
+
+bool isRaster(const QPainter& painter) {
+  return painter.paintEngine() != nullptr && painter.paintEngine()->type() == QPaintEngine::Raster;
+}
+
+} // namespace
+
+RowPainter::RowPainter(QPainter& painter, const RowsModel& model, const RowsGeometry& geometry,
+                       const RowsLook& look)
+    : painter_(painter), model_(model), geometry_(geometry), look_(look),
+      raster_(isRaster(painter)), line_(std::max(0.4, geometry.sizes.small * 0.09)) {}
+
+std::optional<RowPainter::Span> RowPainter::span(const Interval& stretch) const {
+  if (stretch.end < row_.begin || stretch.begin > row_.end) {
+    return std::nullopt;
+  }
+  const double right = geometry_.left + geometry_.width;
+  return Span{std::max(geometry_.left, x(stretch.begin)), std::min(right, x(stretch.end))};
+}
+
+bool RowPainter::inRow(Time t) const {
+  const bool last = place_.index + 1 == model_.rowCount();
+  return t >= row_.begin && (t < row_.end || (last && t == row_.end));
+}
+
+double RowPainter::heightOf(double rate) const {
+  const Range scale = scaleOf(model_.corridor);
+  const double share = (rate - scale.low) / (scale.high - scale.low);
+  return place_.band.height() * std::clamp(share, kLeastShare, 1.0);
+}
+
+double RowPainter::middleHeight() const {
+  const Range middle = model_.corridor.value_or(kScaleWithoutTarget);
+  return heightOf((middle.low + middle.high) / 2);
+}
+
+void RowPainter::paintRow(const RowPlace& place, const RowsOverlay& overlay) {
+  place_ = place;
+  row_ = model_.row(place.index);
+  paintWorking(overlay, true);
+  paintCorridor();
+  paintCorridorLines();
+  paintPauses();
+  paintHandsOn();
+  paintExcluded();
+  paintCirculation();
+  paintAxis();
+  paintAnalyses();
+  paintRemarks();
+  paintShockBars();
+  paintWorking(overlay, false);
+  paintSelected(overlay);
+}
+
+/// Colour behind the band, and a bracket under it that shows without colour too.
+void RowPainter::paintWorking(const RowsOverlay& overlay, bool behind) {
+  for (const Interval& stretch : overlay.working) {
+    const auto at = span(stretch);
+    if (!at) {
+      continue;
+    }
+    if (behind) {
+      painter_.fillRect(
+          QRectF(at->from, place_.band.top(), std::max(1.0, at->length()), place_.band.height()),
+          look_.highlight);
+      continue;
+    }
+    const double y = place_.band.bottom();
+    const double thick = std::max(2.0, geometry_.sizes.small * 0.22);
+    painter_.fillRect(QRectF(at->from, y - thick / 2, std::max(thick, at->length()), thick),
+                      look_.attention);
+    for (const double edge : {at->from, std::max(at->from, at->to - line_ * 1.5)}) {
+      painter_.fillRect(QRectF(edge, y - thick * 2, line_ * 1.5, thick * 2), look_.attention);
+    }
+  }
+}
+
+void RowPainter::paintCorridor() {
+  const auto at = span(model_.counted);
+  if (!at || !model_.corridor || model_.runs.empty()) {
+    return;
+  }
+  const double low = place_.band.bottom() - heightOf(model_.corridor->low);
+  const double high = place_.band.bottom() - heightOf(model_.corridor->high);
+  painter_.fillRect(QRectF(at->from, high, at->length(), low - high), look_.target);
+}
+
+/// Dots along the limits of the corridor; `over`: in paper's colour, where a band hides them.
+void RowPainter::paintDots(double from, double to, double y, bool over) {
+  QPen dots(over ? look_.paper : look_.ink, line_, Qt::CustomDashLine, Qt::FlatCap);
+  constexpr double kPeriod = 4.5;
+  dots.setDashPattern({1.5, kPeriod - 1.5});
+  // One raster for all pieces of a row.
+  dots.setDashOffset(std::fmod((from - geometry_.left) / line_, kPeriod));
+  painter_.setRenderHint(QPainter::Antialiasing, !raster_);
+  painter_.setPen(dots);
+  painter_.drawLine(QPointF(from, y), QPointF(to, y));
+}
+
+std::vector<double> RowPainter::corridorHeights() const {
+  if (!model_.corridor || model_.runs.empty()) {
+    return {};
+  }
+  return {heightOf(model_.corridor->low), heightOf(model_.corridor->high)};
+}
+
+void RowPainter::paintCorridorLines() {
+  const auto at = span(model_.counted);
+  if (!at || at->length() <= 0) {
+    return;
+  }
+  for (const double height : corridorHeights()) {
+    paintDots(at->from, at->to, place_.band.bottom() - height, false);
+  }
+}
+
+/// The corridor's dots where a stepped band rises above them.
+void RowPainter::paintDotsOver(const QPolygonF& steps) {
+  const double base = place_.band.bottom();
+  for (const double height : corridorHeights()) {
+    const double y = base - height;
+    double from = 0;
+    bool open = false;
+    for (qsizetype i = 0; i + 1 < steps.size(); ++i) {
+      const bool above = steps[i].y() < y - line_ && steps[i + 1].y() < y - line_;
+      if (above && !open) {
+        from = steps[i].x();
+      } else if (!above && open && steps[i].x() > from) {
+        paintDots(from, steps[i].x(), y, true);
+      }
+      open = above;
+    }
+  }
+}
+
+void RowPainter::paintAxis() {
+  const auto at = span(model_.counted);
+  if (!at) {
+    return;
+  }
+  painter_.setRenderHint(QPainter::Antialiasing, true);
+  painter_.setPen(QPen(look_.faintInk, line_, Qt::SolidLine, Qt::FlatCap));
+  const double y = place_.band.bottom();
+  painter_.drawLine(QPointF(at->from, y), QPointF(at->to, y));
+  for (int i = 0; i <= 6; ++i) {
+    const double tick = geometry_.left + geometry_.width * i / 6;
+    if (tick <= at->to + 0.01) {
+      const double length = geometry_.sizes.small * (i % 3 == 0 ? 0.35 : 0.2);
+      painter_.drawLine(QPointF(tick, y), QPointF(tick, y + length));
+    }
+  }
+}
+
+/// Hatched; a frame where too long, open where the pause goes on in the next row.
+void RowPainter::paintPauses() {
+  const double spacing = std::max(3.5, geometry_.sizes.small * 0.62);
+  for (const PauseShown& pause : model_.pauses) {
+    const auto at = span(pause.stretch);
+    if (!at || at->length() <= 0) {
+      continue;
+    }
+    const QRectF box(at->from, place_.band.top(), at->length(), place_.band.height());
+    paintHatch(painter_, box, spacing, look_.hatch, line_ * 0.8, false);
+    if (!pause.beyondLimit) {
+      continue;
+    }
+    const double thick = line_ * 1.6;
+    const double half = thick / 2;
+    painter_.setPen(QPen(look_.attention, thick, Qt::SolidLine, Qt::SquareCap));
+    painter_.drawLine(QPointF(box.left() + half, box.top() + half),
+                      QPointF(box.right() - half, box.top() + half));
+    if (pause.stretch.begin >= row_.begin) {
+      painter_.drawLine(QPointF(box.left() + half, box.top() + half),
+                        QPointF(box.left() + half, box.bottom()));
+    }
+    if (pause.stretch.end <= row_.end) {
+      painter_.drawLine(QPointF(box.right() - half, box.top() + half),
+                        QPointF(box.right() - half, box.bottom()));
+    }
+  }
+}
+
+void RowPainter::paintHandsOn() {
+  for (const BandRun& run : model_.runs) {
+    if (run.stretch.begin > row_.end) {
+      break;
+    }
+    const auto at = span(run.stretch);
+    if (!at) {
+      continue;
+    }
+    if (run.pieces.empty() || at->length() < line_) {
+      const double thick = raster_ ? 1.0 : line_;
+      painter_.setRenderHint(QPainter::Antialiasing, !raster_);
+      const double height = run.rateKnown() ? heightOf(*run.pieces.front().rate) : middleHeight();
+      painter_.fillRect(QRectF(std::min(at->from, geometry_.left + geometry_.width - thick),
+                               place_.band.bottom() - height, thick, height),
+                        look_.handsOn);
+    } else if (!run.rateKnown()) {
+      paintUnknownRate(*at);
+    } else {
+      paintRun(run);
+      paintSeparators(run);
+    }
+  }
+}
+
+/// The first piece of a run that reaches into the row.
+std::size_t RowPainter::firstPiece(const BandRun& run) const {
+  const auto found =
+      std::lower_bound(run.pieces.begin(), run.pieces.end(), row_.begin,
+                       [](const BandPiece& piece, Time t) { return piece.stretch.end <= t; });
+  return static_cast<std::size_t>(found - run.pieces.begin());
+}
+
+/// A run as one stepped shape; pieces narrower than a column are drawn together with their mean.
+void RowPainter::paintRun(const BandRun& run) {
+  const double base = place_.band.bottom();
+  QPolygonF steps;
+  double columnFrom = 0;
+  double area = 0;
+  double right = 0;
+  bool open = false;
+  const auto close = [&] {
+    const double y = base - area / (right - columnFrom);
+    steps << QPointF(columnFrom, y) << QPointF(right, y);
+    open = false;
+  };
+  for (std::size_t i = firstPiece(run); i < run.pieces.size(); ++i) {
+    const BandPiece& piece = run.pieces[i];
+    if (piece.stretch.begin >= row_.end) {
+      break;
+    }
+    const auto at = span(piece.stretch);
+    if (!at || at->length() <= 0) {
+      continue;
+    }
+    if (!open) {
+      columnFrom = at->from;
+      area = 0;
+      open = true;
+    }
+    right = at->to;
+    area += at->length() * heightOf(*piece.rate);
+    if (right - columnFrom >= kColumn) {
+      close();
+    }
+  }
+  if (open && right > columnFrom) {
+    close();
+  }
+  if (steps.isEmpty()) {
+    return;
+  }
+  steps.prepend(QPointF(steps.first().x(), base));
+  steps << QPointF(right, base);
+  painter_.setPen(Qt::NoPen);
+  painter_.setBrush(look_.handsOn);
+  painter_.setRenderHint(QPainter::Antialiasing, !raster_);
+  painter_.drawPolygon(steps);
+  paintDotsOver(steps);
+}
+
+/// Every compression as a line of paper in the band, where there is room.
+void RowPainter::paintSeparators(const BandRun& run) {
+  if (!run.beats) {
+    return;
+  }
+  const double room = raster_ ? kSeparatorRoomScreen : kSeparatorRoomPaper;
+  painter_.setRenderHint(QPainter::Antialiasing, !raster_);
+  for (std::size_t i = firstPiece(run); i < run.pieces.size(); ++i) {
+    const BandPiece& piece = run.pieces[i];
+    if (piece.stretch.begin >= row_.end) {
+      break;
+    }
+    const double from = x(piece.stretch.begin);
+    const double wide = x(piece.stretch.end) - from;
+    if (i == 0 || wide < room || from < geometry_.left) {
+      continue;
+    }
+    const double thick = raster_ ? 1.0 : wide * 0.16;
+    painter_.fillRect(QRectF(from, place_.band.top(), thick, place_.band.height() - line_),
+                      look_.paper);
+  }
+}
+
+/// Lines across instead of a solid band: hands on, and nobody knows how fast.
+void RowPainter::paintUnknownRate(const Span& at) {
+  const double height = middleHeight();
+  const QRectF box(at.from, place_.band.bottom() - height, at.length(), height);
+  painter_.setRenderHint(QPainter::Antialiasing, true);
+  painter_.setPen(QPen(look_.handsOn, line_, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+  painter_.setBrush(Qt::NoBrush);
+  QList<QLineF> lines;
+  for (double y = box.top() + line_ * 2.4; y < box.bottom(); y += line_ * 2.4) {
+    lines.append(QLineF(box.left(), y, box.right(), y));
+  }
+  painter_.drawLines(lines);
+  painter_.drawRect(box.adjusted(line_ / 2, line_ / 2, -line_ / 2, 0));
+}
+
+void RowPainter::paintExcluded() {
+  for (const ExcludedShown& excluded : model_.excluded) {
+    const auto at = span(excluded.stretch);
+    if (!at || at->length() <= 0) {
+      continue;
+    }
+    const QRectF box(at->from, place_.band.top(), at->length(), place_.band.height());
+    painter_.fillRect(box, look_.paper);
+    paintHatch(painter_, box, std::max(4.0, geometry_.sizes.small * 0.75), look_.excluded,
+               line_ * 0.8, true);
+  }
+}
+
+void RowPainter::paintCirculation() {
+  for (const Interval& stretch : model_.circulation) {
+    const auto at = span(stretch);
+    if (at && at->length() > 0) {
+      paintWave(painter_, at->from, at->to, place_.band.center().y(), place_.band.height() * 0.14,
+                geometry_.sizes.small * 1.9, look_.ink, line_ * 1.4);
+    }
+  }
+}
+
+void RowPainter::paintAnalyses() {
+  const double small = geometry_.sizes.small;
+  for (const RowMark& mark : model_.marks) {
+    const auto at = isAnalysis(mark.kind) ? span(mark.stretch) : std::nullopt;
+    if (!at || (mark.stretch.begin == row_.end && place_.index + 1 < model_.rowCount())) {
+      continue;
+    }
+    const double wide = std::max(small * 0.4, at->length());
+    const double right = geometry_.left + geometry_.width;
+    const QRectF bar(std::min(at->from, right - wide), place_.band.bottom() + small * 0.42, wide,
+                     small * 0.3);
+    paintAnalysisBar(painter_, bar, mark.kind, look_, line_);
+  }
+}
+
+void RowPainter::paintShockBars() {
+  const RowSizes& sizes = geometry_.sizes;
+  const double top =
+      sizes.detail == RowDetail::full ? place_.top + sizes.small * 0.1 : place_.band.top();
+  for (const RowMark& mark : model_.marks) {
+    if (isShock(mark.kind) && inRow(mark.stretch.begin)) {
+      const double at = x(mark.stretch.begin);
+      const int direction = at + sizes.small > geometry_.left + geometry_.width ? -1 : 1;
+      paintShockPole(painter_, QPointF(at, top), place_.band.bottom(), sizes.small, mark.kind,
+                     direction, look_, line_);
+    }
+  }
+}
+
+void RowPainter::paintRemarks() {
+  for (const RowMark& mark : model_.marks) {
+    const bool shown = mark.kind == MarkKind::remark || mark.kind == MarkKind::circulationLost;
+    if (shown && inRow(mark.stretch.begin)) {
+      const double small = geometry_.sizes.small;
+      paintRemarkTick(painter_, QPointF(x(mark.stretch.begin), place_.band.top() + small * 0.35),
+                      small, look_.ink);
+    }
+  }
+}
+
+void RowPainter::paintSelected(const RowsOverlay& overlay) {
+  const auto at = overlay.selected ? span(*overlay.selected) : std::nullopt;
+  if (!at) {
+    return;
+  }
+  painter_.setRenderHint(QPainter::Antialiasing, true);
+  painter_.setBrush(Qt::NoBrush);
+  painter_.setPen(QPen(look_.ink, line_ * 2, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+  painter_.drawRect(QRectF(at->from, place_.band.top() - line_, std::max(2.0, at->length()),
+                           place_.band.height() + 2 * line_));
+}
+
+} // namespace afterbeat::papers

@@ -1,0 +1,265 @@
+#include "app/papers/rows_paint.h"
+
+#include <QCoreApplication>
+#include <QPainter>
+#include <QPainterPath>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace afterbeat::papers {
+
+namespace {
+
+/// Lines that rise to the right (`up`) or fall, on a fixed raster so that neighbours agree.
+void addDiagonals(QList<QLineF>& lines, const QRectF& box, double spacing, bool up) {
+  const double sign = up ? 1 : -1;
+  // On such a line x + sign * y is the same everywhere.
+  const double low = box.left() + std::min(sign * box.top(), sign * box.bottom());
+  const double high = box.right() + std::max(sign * box.top(), sign * box.bottom());
+  for (double c = std::ceil(low / spacing) * spacing; c < high; c += spacing) {
+    const double xTop = std::clamp(c - sign * box.top(), box.left(), box.right());
+    const double xBottom = std::clamp(c - sign * box.bottom(), box.left(), box.right());
+    lines.append(QLineF(xTop, sign * (c - xTop), xBottom, sign * (c - xBottom)));
+  }
+}
+
+} // namespace
+
+void paintHatch(QPainter& painter, const QRectF& box, double spacing, const QColor& color,
+                double width, bool cross) {
+  QList<QLineF> lines;
+  addDiagonals(lines, box, spacing, true);
+  if (cross) {
+    addDiagonals(lines, box, spacing, false);
+  }
+  painter.setPen(QPen(color, width, Qt::SolidLine, Qt::FlatCap));
+  painter.setRenderHint(QPainter::Antialiasing, true);
+  painter.drawLines(lines);
+}
+
+void paintWave(QPainter& painter, double from, double to, double y, double amplitude, double length,
+               const QColor& color, double width) {
+  const double step = length / 8;
+  QPolygonF points;
+  for (double x = from; x < to; x += step) {
+    points << QPointF(x, y - amplitude * std::sin((x - from) * 2 * M_PI / length));
+  }
+  points << QPointF(to, y - amplitude * std::sin((to - from) * 2 * M_PI / length));
+  painter.setRenderHint(QPainter::Antialiasing, true);
+  painter.setPen(QPen(color, width));
+  painter.drawPolyline(points);
+}
+
+void paintAnalysisBar(QPainter& painter, const QRectF& bar, MarkKind kind, const RowsLook& look,
+                      double line) {
+  painter.setRenderHint(QPainter::Antialiasing, true);
+  if (kind == MarkKind::analysisShock) {
+    painter.fillRect(bar, look.ink);
+    return;
+  }
+  painter.setPen(QPen(look.ink, line, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+  painter.setBrush(Qt::NoBrush);
+  if (kind == MarkKind::analysisNoShock) {
+    const double half = line / 2;
+    painter.drawRect(bar.adjusted(half, half, -half, -half));
+    return;
+  }
+  const double dash = std::max(1.5, bar.height() * 1.2);
+  for (double x = bar.left(); x < bar.right(); x += 2 * dash) {
+    painter.fillRect(QRectF(x, bar.top(), std::min(dash, bar.right() - x), bar.height()), look.ink);
+  }
+}
+
+void paintShockPole(QPainter& painter, const QPointF& top, double bottom, double small,
+                    MarkKind kind, int direction, const RowsLook& look, double line) {
+  const double half = small * 0.16;
+  painter.setRenderHint(QPainter::Antialiasing, true);
+  const QRectF pole(top.x() - half, top.y(), 2 * half, bottom - top.y());
+  const QPolygonF pennant{{QPointF(top.x() + direction * half, top.y()),
+                           QPointF(top.x() + direction * small * 0.9, top.y() + small * 0.4),
+                           QPointF(top.x() + direction * half, top.y() + small * 0.8)}};
+  if (kind == MarkKind::shockGiven) {
+    painter.fillRect(pole, look.ink);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(look.ink);
+    painter.drawPolygon(pennant);
+    return;
+  }
+  painter.setPen(QPen(look.ink, line, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+  painter.setBrush(look.paper);
+  if (kind == MarkKind::shockNotGiven) {
+    painter.drawRect(pole);
+  } else {
+    const double dash = small * 0.22;
+    painter.fillRect(pole, look.paper);
+    for (double y = top.y(); y < bottom; y += 2 * dash) {
+      painter.fillRect(QRectF(pole.left(), y, pole.width(), std::min(dash, bottom - y)), look.ink);
+    }
+  }
+  painter.drawPolygon(pennant);
+}
+
+void paintRemarkTick(QPainter& painter, const QPointF& tip, double small, const QColor& color) {
+  const double half = small * 0.26;
+  painter.setRenderHint(QPainter::Antialiasing, true);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(color);
+  painter.drawPolygon(QPolygonF{{QPointF(tip.x() - half, tip.y() - small * 0.45),
+                                 QPointF(tip.x() + half, tip.y() - small * 0.45), tip}});
+}
+
+double legendShapeWidth(double size) {
+  return size * 2.5;
+}
+
+std::vector<LegendItem> legendItems(const RowsModel& model) {
+  const Words& say = model.words;
+  std::vector<LegendItem> items;
+  const auto add = [&](LegendShape shape, const QString& words) {
+    items.push_back({shape, words});
+  };
+  const auto unknownRate = [](const BandRun& run) { return !run.beats && !run.rateKnown(); };
+  const bool someUnknown = std::any_of(model.runs.begin(), model.runs.end(), unknownRate);
+  if (!std::all_of(model.runs.begin(), model.runs.end(), unknownRate)) {
+    add(LegendShape::handsOn,
+        say(QT_TRANSLATE_NOOP("Papers", "hands on; height shows the compression rate")));
+  }
+  if (someUnknown) {
+    add(LegendShape::handsOnUnknownRate,
+        say(QT_TRANSLATE_NOOP("Papers", "hands on, rate not recorded")));
+  }
+  if (model.corridor && !model.runs.empty()) {
+    add(LegendShape::corridor,
+        say(QT_TRANSLATE_NOOP("Papers", "target %1–%2 a minute"))
+            .arg(say.plainNumber(model.corridor->low), say.plainNumber(model.corridor->high)));
+  }
+  if (!model.pauses.empty()) {
+    add(LegendShape::handsOff, say(QT_TRANSLATE_NOOP("Papers", "hands off, seconds")));
+  }
+  const bool beyond = std::any_of(model.pauses.begin(), model.pauses.end(),
+                                  [](const PauseShown& pause) { return pause.beyondLimit; });
+  if (beyond && model.pauseLimit) {
+    add(LegendShape::handsOffBeyond, say(QT_TRANSLATE_NOOP("Papers", "longer than %1 s"))
+                                         .arg(say.plainNumber(*model.pauseLimit)));
+  }
+  struct Known {
+    MarkKind kind;
+    LegendShape shape;
+    const char* words;
+  };
+  static constexpr std::array<Known, 8> kKnown{{
+      {MarkKind::shockGiven, LegendShape::shock, QT_TRANSLATE_NOOP("Papers", "shock given")},
+      {MarkKind::shockNotGiven, LegendShape::shockNotGiven,
+       QT_TRANSLATE_NOOP("Papers", "shock not given")},
+      {MarkKind::shockUnknown, LegendShape::shockUnknown,
+       QT_TRANSLATE_NOOP("Papers", "not recorded whether given")},
+      {MarkKind::analysisShock, LegendShape::analysisShock,
+       QT_TRANSLATE_NOOP("Papers", "analysis: shock advised")},
+      {MarkKind::analysisNoShock, LegendShape::analysisNoShock,
+       QT_TRANSLATE_NOOP("Papers", "analysis: no shock advised")},
+      {MarkKind::analysisInconclusive, LegendShape::analysisInconclusive,
+       QT_TRANSLATE_NOOP("Papers", "analysis: inconclusive")},
+      {MarkKind::remark, LegendShape::remark, QT_TRANSLATE_NOOP("Papers", "remark")},
+      {MarkKind::circulationReturned, LegendShape::circulation,
+       QT_TRANSLATE_NOOP("Papers", "circulation returned")},
+  }};
+  for (const Known& known : kKnown) {
+    if (std::any_of(model.marks.begin(), model.marks.end(),
+                    [&](const RowMark& mark) { return mark.kind == known.kind; })) {
+      add(known.shape, say(known.words));
+    }
+  }
+  if (!model.breaths.empty()) {
+    add(LegendShape::breath, say(QT_TRANSLATE_NOOP("Papers", "breath")));
+  }
+  if (!model.excluded.empty()) {
+    add(LegendShape::excluded, say(QT_TRANSLATE_NOOP("Papers", "not counted")));
+  }
+  return items;
+}
+
+void paintLegendShape(QPainter& painter, const QRectF& box, LegendShape shape, const RowsLook& look,
+                      double line) {
+  const double size = box.height() / 1.4;
+  const QRectF mark(box.left(), box.top() + size * 0.15, size * 2, size * 1.1);
+  const QPointF middle = mark.center();
+  const auto frame = [&](const QColor& color, double width) {
+    painter.setRenderHint(QPainter::Antialiasing, true);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(color, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+    painter.drawRect(mark);
+  };
+  const auto analysis = [&](MarkKind kind) {
+    paintAnalysisBar(painter,
+                     QRectF(mark.left(), middle.y() - size * 0.15, mark.width(), size * 0.3), kind,
+                     look, line);
+  };
+  const auto pole = [&](MarkKind kind) {
+    paintShockPole(painter, QPointF(middle.x() - size * 0.3, mark.top()), mark.bottom(), size, kind,
+                   1, look, line);
+  };
+  switch (shape) {
+  case LegendShape::handsOn:
+    painter.fillRect(mark, look.handsOn);
+    break;
+  case LegendShape::handsOnUnknownRate: {
+    painter.setPen(QPen(look.handsOn, line));
+    for (double y = mark.top() + line; y < mark.bottom(); y += line * 2.4) {
+      painter.drawLine(QPointF(mark.left(), y), QPointF(mark.right(), y));
+    }
+    frame(look.handsOn, line);
+    break;
+  }
+  case LegendShape::corridor:
+    painter.fillRect(mark, look.target);
+    painter.setPen(QPen(look.ink, line, Qt::DotLine));
+    painter.drawLine(mark.topLeft(), mark.topRight());
+    painter.drawLine(mark.bottomLeft(), mark.bottomRight());
+    break;
+  case LegendShape::handsOff:
+    paintHatch(painter, mark, size * 0.42, look.hatch, line * 0.8, false);
+    break;
+  case LegendShape::handsOffBeyond:
+    paintHatch(painter, mark, size * 0.42, look.hatch, line * 0.8, false);
+    frame(look.attention, line * 1.6);
+    break;
+  case LegendShape::shock:
+    pole(MarkKind::shockGiven);
+    break;
+  case LegendShape::shockNotGiven:
+    pole(MarkKind::shockNotGiven);
+    break;
+  case LegendShape::shockUnknown:
+    pole(MarkKind::shockUnknown);
+    break;
+  case LegendShape::analysisShock:
+    analysis(MarkKind::analysisShock);
+    break;
+  case LegendShape::analysisNoShock:
+    analysis(MarkKind::analysisNoShock);
+    break;
+  case LegendShape::analysisInconclusive:
+    analysis(MarkKind::analysisInconclusive);
+    break;
+  case LegendShape::breath:
+    painter.setRenderHint(QPainter::Antialiasing, true);
+    painter.setBrush(look.paper);
+    painter.setPen(QPen(look.ink, line));
+    painter.drawEllipse(middle, size * 0.3, size * 0.3);
+    break;
+  case LegendShape::circulation:
+    paintWave(painter, mark.left(), mark.right(), middle.y(), size * 0.3, size, look.ink,
+              line * 1.2);
+    break;
+  case LegendShape::remark:
+    paintRemarkTick(painter, QPointF(middle.x(), middle.y() + size * 0.3), size * 1.3, look.ink);
+    break;
+  case LegendShape::excluded:
+    paintHatch(painter, mark, size * 0.42, look.excluded, line * 0.8, true);
+    break;
+  }
+}
+
+} // namespace afterbeat::papers
