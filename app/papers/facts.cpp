@@ -1,0 +1,180 @@
+#include "app/papers/facts.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include <algorithm>
+#include <array>
+
+namespace afterbeat::papers {
+
+std::optional<Time> firstMilestone(const Record& record, const char* what) {
+  for (const Entry& entry : record.entries) {
+    const auto* milestone = entry.hasTime ? entry.complete<entry::Milestone>() : nullptr;
+    if (milestone != nullptr && milestone->what == what) {
+      return entry.t;
+    }
+  }
+  return std::nullopt;
+}
+
+std::optional<Time> firstElectrodes(const Record& record) {
+  for (const Entry& entry : record.entries) {
+    const auto* electrodes = entry.hasTime ? entry.complete<entry::Electrodes>() : nullptr;
+    if (electrodes != nullptr && electrodes->state == ElectrodeState::attached) {
+      return entry.t;
+    }
+  }
+  return std::nullopt;
+}
+
+QString sinceStartWords(const Record& record, Time t, const Words& say) {
+  const auto on = firstOf<entry::PowerOn>(record);
+  const Duration since = t - on.value_or(Time{});
+  if (since < Duration{0}) {
+    return (on ? say(QT_TRANSLATE_NOOP("Papers", "%1 before power-on"))
+               : say(QT_TRANSLATE_NOOP("Papers", "%1 before the record begins")))
+        .arg(say.length(-since));
+  }
+  return (on ? say(QT_TRANSLATE_NOOP("Papers", "%1 after power-on"))
+             : say(QT_TRANSLATE_NOOP("Papers", "%1 after the record begins")))
+      .arg(say.length(since));
+}
+
+QString momentWords(const Record& record, Time t, const Words& say) {
+  if (clockTrust(record) != ClockTrust::none) {
+    if (const auto wall = wallTimeAt(record, t)) {
+      return say.clock(*wall);
+    }
+  }
+  return sinceStartWords(record, t, say);
+}
+
+QString causeWords(const Pause& pause, const Figures& figures, const Words& say) {
+  QStringList numbers;
+  for (const ShockFigures& shock : figures.shocks) {
+    if (shock.number > 0 && pause.stretch.holds(shock.t)) {
+      numbers << QString::number(shock.number);
+    }
+  }
+  switch (pause.cause) {
+  case PauseCause::shock:
+    return numbers.size() > 1
+               ? say(QT_TRANSLATE_NOOP("Papers", "around shocks %1")).arg(say.list(numbers))
+               : say(QT_TRANSLATE_NOOP("Papers", "around shock %1")).arg(numbers.value(0));
+  case PauseCause::analysis:
+    return say(QT_TRANSLATE_NOOP("Papers", "for an analysis"));
+  case PauseCause::beforeFirst:
+    return say(QT_TRANSLATE_NOOP("Papers", "before the first compression"));
+  case PauseCause::afterLast:
+    return say(QT_TRANSLATE_NOOP("Papers", "after the last compression"));
+  case PauseCause::breaths:
+  case PauseCause::breathsLong:
+    return say(QT_TRANSLATE_NOOP("Papers", "for breaths"));
+  case PauseCause::noReasonRecorded:
+    break;
+  }
+  return say(QT_TRANSLATE_NOOP("Papers", "no reason recorded"));
+}
+
+const Pause* longestPause(const Figures& figures) {
+  const auto longest = std::max_element(
+      figures.pauses.begin(), figures.pauses.end(),
+      [](const Pause& a, const Pause& b) { return a.stretch.length() < b.stretch.length(); });
+  return longest == figures.pauses.end() ? nullptr : &*longest;
+}
+
+const ShockFigures* firstDelivered(const Figures& figures) {
+  const auto found = std::find_if(figures.shocks.begin(), figures.shocks.end(),
+                                  [](const ShockFigures& shock) { return shock.number > 0; });
+  return found == figures.shocks.end() ? nullptr : &*found;
+}
+
+const ShockFigures* lastDelivered(const Figures& figures) {
+  const auto found = std::find_if(figures.shocks.rbegin(), figures.shocks.rend(),
+                                  [](const ShockFigures& shock) { return shock.number > 0; });
+  return found == figures.shocks.rend() ? nullptr : &*found;
+}
+
+bool coversDeviceOn(const Record& record) {
+  bool begins = false;
+  bool on = false;
+  for (const Entry& entry : record.entries) {
+    if (entry.complete<entry::PowerOn>() != nullptr) {
+      begins = true;
+      on = true;
+    } else if (entry.complete<entry::PowerOff>() != nullptr) {
+      on = false;
+    }
+  }
+  return begins && (!on || record.seal.present);
+}
+
+ShockCount countShocks(const Record& record, const Figures& figures) {
+  ShockCount count;
+  const Measure& delivered = figures[MeasureId::shocksDelivered];
+  const bool covered = coversDeviceOn(record);
+  count.mayBeMore = !record.seal.present && !covered;
+  if (delivered.value) {
+    const int given = static_cast<int>(*delivered.value);
+    if (given > 0 || covered) {
+      count.given = given;
+    }
+  }
+  for (const ShockFigures& shock : figures.shocks) {
+    count.unknown += !shock.delivered ? 1 : 0;
+    count.withheld += shock.delivered && !*shock.delivered ? 1 : 0;
+  }
+  return count;
+}
+
+QString markText(SourceMark mark, const Words& say) {
+  switch (mark) {
+  case SourceMark::read:
+    return say(QT_TRANSLATE_NOOP("Papers", "read in the source"));
+  case SourceMark::secondary:
+    return say(QT_TRANSLATE_NOOP("Papers", "read in a secondary publication"));
+  case SourceMark::memory:
+    break;
+  }
+  return say(QT_TRANSLATE_NOOP("Papers", "from memory, check the source"));
+}
+
+QString profileText(const Profile& profile, const Words& say) {
+  static constexpr std::array kOwn{
+      QT_TRANSLATE_NOOP("Papers", "European guidelines 2021"),
+      QT_TRANSLATE_NOOP("Papers", "European guidelines 2025"),
+      QT_TRANSLATE_NOOP("Papers", "American guidelines 2020"),
+      QT_TRANSLATE_NOOP("Papers", "American guidelines 2025"),
+  };
+  const auto found =
+      std::find_if(kOwn.begin(), kOwn.end(), [&](const char* own) { return profile.name == own; });
+  return found != kOwn.end() ? say(*found) : QString::fromStdString(profile.name);
+}
+
+QString sourceWords(const Profile& profile, const Citation& source, const Words& say) {
+  const QString name = profileText(profile, say);
+  return source.mark == SourceMark::read
+             ? name
+             : QStringLiteral("%1 (%2)").arg(name, markText(source.mark, say));
+}
+
+QString categoryText(PatientCategory category, const Words& say) {
+  switch (category) {
+  case PatientCategory::adult:
+    return say(QT_TRANSLATE_NOOP("Papers", "adult"));
+  case PatientCategory::child:
+    return say(QT_TRANSLATE_NOOP("Papers", "child"));
+  case PatientCategory::infant:
+    return say(QT_TRANSLATE_NOOP("Papers", "infant"));
+  case PatientCategory::unknown:
+    break;
+  }
+  return {};
+}
+
+QString notRecordedText(const Words& say) {
+  return say(QT_TRANSLATE_NOOP("Papers", "not recorded"));
+}
+
+} // namespace afterbeat::papers

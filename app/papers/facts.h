@@ -1,0 +1,68 @@
+/// Facts of a record in the reader's words, shared by everything that writes sentences about one.
+#pragma once
+
+#include "app/papers/words.h"
+#include "core/measures/figures.h"
+
+#include <QString>
+
+#include <optional>
+
+namespace afterbeat::papers {
+
+/// The moment of the first entry of a type, complete ones only.
+template <typename T>
+[[nodiscard]] std::optional<Time> firstOf(const Record& record) {
+  for (const Entry& entry : record.entries) {
+    if (entry.hasTime && entry.complete<T>() != nullptr) {
+      return entry.t;
+    }
+  }
+  return std::nullopt;
+}
+/// The first milestone of this name.
+[[nodiscard]] std::optional<Time> firstMilestone(const Record& record, const char* what);
+/// The first time the electrodes were attached.
+[[nodiscard]] std::optional<Time> firstElectrodes(const Record& record);
+
+/// "09:19:57" where the record's clock can be trusted, else "3 min 5 s after power-on" (or "after
+/// the record begins").
+[[nodiscard]] QString momentWords(const Record& record, Time t, const Words& say);
+/// "3 min 5 s after power-on", whatever the clock says.
+[[nodiscard]] QString sinceStartWords(const Record& record, Time t, const Words& say);
+
+/// Why hands were off: "around shock 2", "for an analysis".
+[[nodiscard]] QString causeWords(const Pause& pause, const Figures& figures, const Words& say);
+/// The longest pause, the first of equals; nothing without one.
+[[nodiscard]] const Pause* longestPause(const Figures& figures);
+
+[[nodiscard]] const ShockFigures* firstDelivered(const Figures& figures);
+[[nodiscard]] const ShockFigures* lastDelivered(const Figures& figures);
+
+/// What the record can say about the number of shocks.
+struct ShockCount {
+  /// Empty: not recorded. Zero only where the record covers the whole time the device was on.
+  std::optional<int> given;
+  /// Shocks whose delivery is not recorded, and shocks advised or charged and not given.
+  int unknown = 0, withheld = 0;
+  /// The recording broke off: there may be more.
+  bool mayBeMore = false;
+};
+[[nodiscard]] ShockCount countShocks(const Record& record, const Figures& figures);
+
+/// The recording reaches from switching on to switching off, or to a proper end.
+[[nodiscard]] bool coversDeviceOn(const Record& record);
+
+/// "European guidelines 2021 (from memory, check the source)"; the mark only where not read.
+[[nodiscard]] QString sourceWords(const Profile& profile, const Citation& source, const Words& say);
+/// "read in a secondary publication", in the reader's language.
+[[nodiscard]] QString markText(SourceMark mark, const Words& say);
+/// A profile's name in the reader's language where it is one of the program's own.
+[[nodiscard]] QString profileText(const Profile& profile, const Words& say);
+/// "adult", "child", "infant"; empty for unknown.
+[[nodiscard]] QString categoryText(PatientCategory category, const Words& say);
+
+/// "not recorded".
+[[nodiscard]] QString notRecordedText(const Words& say);
+
+} // namespace afterbeat::papers

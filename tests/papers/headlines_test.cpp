@@ -1,0 +1,61 @@
+#include "app/papers/headlines.h"
+#include "tests/papers/example_records.h"
+
+#include <gtest/gtest.h>
+
+namespace afterbeat::papers {
+namespace {
+
+std::vector<Headline> of(const Record& record) {
+  return headlines(record, computeFigures(record), Words{});
+}
+
+TEST(Headlines, SixFiguresWithTargetAndSource) {
+  const auto all = of(test::fullRescue());
+  ASSERT_EQ(all.size(), 6U);
+  EXPECT_EQ(all[0].title, "Device on for");
+  EXPECT_EQ(all[0].value, "11 min");
+  EXPECT_EQ(all[0].note, "from 09:12:30");
+  EXPECT_EQ(all[1].value, "3");
+  EXPECT_EQ(all[1].note, "last 09:19:57");
+  EXPECT_TRUE(all[2].value.endsWith(" %"));
+  EXPECT_EQ(all[2].target, "target at most 20 %");
+  EXPECT_TRUE(all[2].beyondTarget);
+  EXPECT_TRUE(all[2].source.startsWith("European guidelines 2021 ("));
+  EXPECT_EQ(all[3].value, "53 s");
+  EXPECT_EQ(all[3].note, "from device on");
+  EXPECT_EQ(all[4].target, QStringLiteral("target 100–120 a minute"));
+  EXPECT_EQ(all[5].value, "45 s");
+  EXPECT_EQ(all[5].note, "around shock 2");
+  EXPECT_TRUE(all[5].beyondTarget);
+  EXPECT_TRUE(
+      all[5].sentence.startsWith("Longest pause: 45 s, around shock 2; target at most 10 s"))
+      << all[5].sentence.toStdString();
+}
+
+TEST(Headlines, NotRecordedIsSaidInWords) {
+  for (const Headline& headline : of(test::notesOnly())) {
+    if (headline.id == MeasureId::timeOn || headline.id == MeasureId::shocksDelivered ||
+        headline.id == MeasureId::powerOnToFirstShock) {
+      EXPECT_EQ(headline.value, "not recorded") << headline.title.toStdString();
+      EXPECT_FALSE(headline.recorded);
+    }
+  }
+}
+
+TEST(Headlines, NoShockIsANumberOnlyWhereTheWholeTimeOnIsCovered) {
+  EXPECT_EQ(of(test::childWithoutShock())[1].value, "0");
+  EXPECT_EQ(of(test::childWithoutShock())[3].note, "no shock in this record");
+  test::RecordBuilder builder;
+  builder.record.seal = {};
+  builder.at(0, entry::PowerOn{}).analysis(20, 28, Advice::noShock);
+  EXPECT_EQ(of(builder.done())[1].value, "not recorded");
+}
+
+TEST(Headlines, UnknownDeliveryIsSaid) {
+  EXPECT_TRUE(of(test::cutOff())[1].note.contains("1 more: delivery not recorded"));
+  EXPECT_TRUE(of(test::cutOff())[1].note.contains("last 46 s after power-on"));
+}
+
+} // namespace
+} // namespace afterbeat::papers
