@@ -22,7 +22,7 @@ std::string secondsText(Duration d) {
   return text;
 }
 
-std::string quoted(std::string_view text) {
+std::string jsonString(std::string_view text) {
   return nlohmann::json(text).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
 }
 
@@ -38,7 +38,7 @@ ObjectText::ObjectText(std::string_view otherKeys) {
 }
 
 void ObjectText::raw(std::string_view key, std::string_view value) {
-  text_.append(text_.size() > 1 ? "," : "").append(quoted(key)).append(":").append(value);
+  text_.append(text_.size() > 1 ? "," : "").append(jsonString(key)).append(":").append(value);
   if (RawMember* same = other(key)) {
     same->key = {};
   }

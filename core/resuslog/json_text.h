@@ -14,7 +14,7 @@ namespace afterbeat {
 [[nodiscard]] std::string secondsText(Duration d);
 
 /// A string literal with its quotes.
-[[nodiscard]] std::string quoted(std::string_view text);
+[[nodiscard]] std::string jsonString(std::string_view text);
 
 /// The shortest spelling that reads back as the same number.
 [[nodiscard]] std::string numberText(double value);
@@ -29,7 +29,7 @@ public:
   ObjectText& operator=(const ObjectText&) = delete;
 
   void raw(std::string_view key, std::string_view value);
-  void text(std::string_view key, std::string_view value) { raw(key, quoted(value)); }
+  void text(std::string_view key, std::string_view value) { raw(key, jsonString(value)); }
   /// A text that is left out if empty.
   void textIfAny(std::string_view key, std::string_view value) {
     if (!value.empty()) {
@@ -38,6 +38,9 @@ public:
   }
   void number(std::string_view key, double value) { raw(key, numberText(value)); }
   void flag(std::string_view key, bool value) { raw(key, value ? "true" : "false"); }
+
+  /// Whether the other members hold that key still.
+  [[nodiscard]] bool keeps(std::string_view key) { return other(key) != nullptr; }
 
   /// An object to be filled and given to `nested`, knowing what else belongs into it.
   [[nodiscard]] ObjectText inner(std::string_view key);

@@ -18,8 +18,9 @@ bool isHexDigit(char c) {
   return isDigit(c) || (c >= 'a' && c <= 'f') || (c >= 'A' && c <= 'F');
 }
 
-/// Lengths of time in the header may bridge a clock that was never set: up to some 300 years.
-constexpr Range kClockRange{-1e10, 1e10};
+/// Lengths of time in the header may bridge a clock that was never set: up to some 60 years, which
+/// a double holds to the microsecond.
+constexpr Range kClockRange{-2e9, 2e9};
 
 std::optional<Duration> lengthOf(std::optional<double> s) {
   return s ? std::optional{Duration{std::llround(*s * 1e6)}} : std::nullopt;

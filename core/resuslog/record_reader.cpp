@@ -110,7 +110,9 @@ void RecordReader::entry(FlatObject& object, const Line& line) {
   if (isEndLine(object)) { // a complete one does not come here
     read.entry.incomplete = true;
     for (const auto key : {"entries", "sha256"}) {
-      if (object.find(key) == nullptr) {
+      const JsonMember* member = object.find(key);
+      const auto kind = std::string_view(key) == "entries" ? JsonKind::number : JsonKind::string;
+      if (member == nullptr || member->kind != kind) {
         read.problems.push_back(
             {line.number, Severity::error, ProblemKind::missingKey, {"end", key}});
       }
@@ -190,7 +192,7 @@ bool RecordReader::takeSamples(FlatObject& object, EntryRead& read) {
     return stays();
   }
   const double length = count->number / channel->rateHz;
-  if (length * 1e6 > static_cast<double>(kLongestBlock.count())) {
+  if (count->number > 1 && length * 1e6 > static_cast<double>(kLongestBlock.count())) {
     read.problems.push_back(
         {entry.line, Severity::warning, ProblemKind::longBlock, {id, numberText(length)}});
   }
@@ -253,13 +255,14 @@ void RecordReader::closeOpenOnes() {
     openForEver_.push_back(std::move(waiting));
   }
   open_.clear();
+  for (const OpenStretch& waiting : openForEver_) {
+    const Entry& entry = out_.record.entries[waiting.index];
+    raise(lastComplete_, entry.hasTime ? std::optional{entry.t} : std::nullopt);
+  }
   for (OpenStretch& waiting : openForEver_) {
     Entry& entry = out_.record.entries[waiting.index];
     entry.neverClosed = true;
     entry.end = lastComplete_;
-    if (entry.hasTime) {
-      raise(entry.end, entry.t);
-    }
     problems_.insert(problems_.end(), waiting.problems.begin(), waiting.problems.end());
     problems_.push_back({entry.line,
                          Severity::warning,
