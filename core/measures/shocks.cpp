@@ -5,10 +5,11 @@
 namespace afterbeat {
 namespace {
 
-/// The latest moment of hands on in [from, to].
+/// The latest moment of hands on in [from, to]; a stretch that begins at `to` is not before it.
 std::optional<Time> latestHandsOn(const std::vector<Interval>& handsOn, Time from, Time to) {
-  auto it = std::upper_bound(handsOn.begin(), handsOn.end(), to,
-                             [](Time t, const Interval& h) { return t < h.begin; });
+  auto it = std::upper_bound(handsOn.begin(), handsOn.end(), to, [](Time t, const Interval& h) {
+    return t < h.begin || (t == h.begin && t < h.end);
+  });
   if (it == handsOn.begin()) {
     return std::nullopt;
   }
@@ -16,10 +17,12 @@ std::optional<Time> latestHandsOn(const std::vector<Interval>& handsOn, Time fro
   return latest >= from ? std::optional<Time>{latest} : std::nullopt;
 }
 
-/// The earliest moment of hands on in [from, to].
+/// The earliest moment of hands on in [from, to]; a stretch that ends at `from` is not after it.
 std::optional<Time> earliestHandsOn(const std::vector<Interval>& handsOn, Time from, Time to) {
-  const auto it = std::lower_bound(handsOn.begin(), handsOn.end(), from,
-                                   [](const Interval& h, Time t) { return h.end < t; });
+  const auto it =
+      std::lower_bound(handsOn.begin(), handsOn.end(), from, [](const Interval& h, Time t) {
+        return h.end < t || (h.end == t && h.begin < t);
+      });
   if (it == handsOn.end()) {
     return std::nullopt;
   }
@@ -27,8 +30,9 @@ std::optional<Time> earliestHandsOn(const std::vector<Interval>& handsOn, Time f
   return earliest <= to ? std::optional<Time>{earliest} : std::nullopt;
 }
 
-/// Pauses around delivered shock `i` of `moments` [P1], [P2]. A counted stretch around the shock
-/// makes the shock's own moment one of hands on, so that the pause is 0 without a special case.
+/// Pauses around delivered shock `i` of `moments` [P1], [P2]. In a counted stretch that goes on
+/// before (after) the shock its own moment is the latest (earliest) of hands on: 0 without a
+/// special case.
 void fillPausesAround(const std::vector<Time>& moments, std::size_t i, const Figures& figures,
                       ShockFigures& shock) {
   const int arrestIndex = indexHolding(figures.arrest, shock.t);

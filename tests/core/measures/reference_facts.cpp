@@ -307,23 +307,24 @@ void findPausesAroundShocks(Facts& f) {
     }
     const int earliest = n > 0 ? f.delivered[n - 1].at : 0;
     const int latest = n + 1 < f.delivered.size() ? f.delivered[n + 1].at : f.grid.points() - 1;
+    const bool handsOnBefore = s > 0 && f.handsOn.cell(s - 1), handsOnAfter = f.handsOn.cell(s);
     for (int i = s; i >= earliest && f.arrestAt(i) == home && !shock.pre; --i) {
-      if (f.handsOn.point(i)) {
+      // A stretch that begins at the shock's moment is not hands on before it.
+      if (f.handsOn.point(i) && (i < s || !handsOnAfter)) {
         shock.pre = s - i;
       }
     }
     for (int i = s; i <= latest && f.arrestAt(i) == home && !shock.post; ++i) {
-      if (f.handsOn.point(i)) {
+      // One that ends there is not hands on after it.
+      if (f.handsOn.point(i) && (i > s || !handsOnBefore)) {
         shock.post = i - s;
       }
     }
-    for (const Found& stretch : f.cpr) {
-      if (stretch.from < s && s <= stretch.to) {
-        shock.pre = 0;
-      }
-      if (stretch.from <= s && s < stretch.to) {
-        shock.post = 0;
-      }
+    if (handsOnBefore) {
+      shock.pre = 0;
+    }
+    if (handsOnAfter) {
+      shock.post = 0;
     }
   }
 }
