@@ -291,9 +291,7 @@ void RecordReader::dropReplaced() {
 
 LogRecord RecordReader::finish(std::uint64_t end) {
   for (SampleStore& store : stores_) {
-    const auto lastSample = store.finish(problems_);
-    raise(lastComplete_, lastSample);
-    raise(out_.record.lastTime, lastSample);
+    store.finish(problems_);
   }
   closeOpenOnes();
   dropReplaced();

@@ -192,7 +192,7 @@ Rewriter::Step Rewriter::copy() {
     }
   }
   if (!sealed) {
-    out_.close(closingTime(log_.record));
+    out_.close(closingTime(log_.record).value_or(Time{}));
   }
   return {};
 }
@@ -267,7 +267,7 @@ Rewriter::Step Rewriter::salvage() {
       return step;
     }
   }
-  out_.close(closingTime(log_.record));
+  out_.close(closingTime(log_.record).value_or(Time{}));
   return {};
 }
 

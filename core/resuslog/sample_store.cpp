@@ -94,7 +94,7 @@ void SampleStore::layOut(Written block, Reach& reach, std::vector<std::int16_t>&
   reach = {reach.any ? std::max(reach.end, end) : end, true};
 }
 
-std::optional<Time> SampleStore::finish(std::vector<Problem>& problems) {
+void SampleStore::finish(std::vector<Problem>& problems) {
   const auto earlier = [](const Written& a, const Written& b) { return a.t < b.t; };
   const bool inOrder = std::is_sorted(written_.begin(), written_.end(), earlier);
   if (!keep_) {
@@ -117,15 +117,9 @@ std::optional<Time> SampleStore::finish(std::vector<Problem>& problems) {
       channel_.samples = std::move(sorted);
     }
   }
-  if (channel_.blocks.empty()) {
-    return std::nullopt;
-  }
-  const SampleBlock& last = channel_.blocks.back();
-  const Time lastSample = channel_.timeOf(last, last.count - 1);
   if (!keep_) {
-    channel_.blocks.clear();
+    channel_.blocks.clear(); // they would point at samples that are not there
   }
-  return lastSample;
 }
 
 } // namespace afterbeat

@@ -26,9 +26,8 @@ public:
   /// Adds a block; false if the text is not base64 of exactly `count` samples.
   [[nodiscard]] bool add(Time t, std::size_t count, std::string_view base64, int line);
 
-  /// Sorts and joins blocks, drops what overlaps, and reports gaps and overlaps. Returns the moment
-  /// of the last sample.
-  std::optional<Time> finish(std::vector<Problem>& problems);
+  /// Sorts and joins blocks, drops what overlaps, and reports gaps and overlaps.
+  void finish(std::vector<Problem>& problems);
 
 private:
   /// A block as its line gave it.

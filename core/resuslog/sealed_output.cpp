@@ -14,7 +14,7 @@ void SealedOutput::close(Time t) {
   line(text);
 }
 
-Time closingTime(const Record& record) {
+std::optional<Time> closingTime(const Record& record) {
   std::optional<Time> latest;
   const auto raise = [&](Time t) { latest = latest ? std::max(*latest, t) : t; };
   for (const Entry& entry : record.entries) {
@@ -24,7 +24,7 @@ Time closingTime(const Record& record) {
     }
   }
   if (latest) {
-    return *latest;
+    return latest;
   }
   if (record.lastTime) {
     raise(*record.lastTime);
@@ -35,11 +35,11 @@ Time closingTime(const Record& record) {
     }
   }
   for (const Channel& channel : record.channels) {
-    if (!channel.blocks.empty() && channel.blocks.back().count > 0) {
-      raise(channel.timeOf(channel.blocks.back(), channel.blocks.back().count - 1));
+    if (channel.lastLine) {
+      raise(*channel.lastLine);
     }
   }
-  return latest.value_or(Time{});
+  return latest;
 }
 
 } // namespace afterbeat

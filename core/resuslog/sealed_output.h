@@ -5,6 +5,7 @@
 #include "core/bytes/digest.h"
 #include "core/record/record.h"
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -48,7 +49,7 @@ private:
   bool good_ = true;
 };
 
-/// The time a record's closing line gets: the latest in the record.
-[[nodiscard]] Time closingTime(const Record& record);
+/// The time a record's closing line gets: the latest in the record; nothing if it holds none.
+[[nodiscard]] std::optional<Time> closingTime(const Record& record);
 
 } // namespace afterbeat

@@ -56,6 +56,19 @@ Duration driftTo(const Channel& channel, const SampleBlock& block, const SampleB
   return std::fabs(samples) > 0.5 && std::fabs(samples) <= 1 ? apart / 2 : Duration{};
 }
 
+/// The sample a channel's last line began with, if this block can be cut there: the line's time is
+/// a time of the record.
+std::size_t lastCut(const Channel& channel, const SampleBlock& block, std::size_t longest) {
+  if (!channel.lastLine || *channel.lastLine <= block.t) {
+    return block.count;
+  }
+  const double at = seconds(*channel.lastLine - block.t) * channel.rateHz;
+  const double sample = std::round(at);
+  const bool fits = sample > 0 && sample < static_cast<double>(block.count) &&
+                    static_cast<double>(block.count) - sample <= static_cast<double>(longest);
+  return fits ? static_cast<std::size_t>(sample) : block.count;
+}
+
 void planBlock(const Channel& channel, const SampleBlock& block, Duration drift,
                std::vector<Planned>& lines) {
   auto longest = static_cast<std::size_t>(
@@ -63,10 +76,14 @@ void planBlock(const Channel& channel, const SampleBlock& block, Duration drift,
   if (drift != Duration{} && block.count <= longest) {
     longest = std::max<std::size_t>(1, (block.count + 1) / 2); // so that there is a line to move
   }
-  for (std::size_t done = 0; done < block.count; done += longest) {
-    const std::size_t count = std::min(longest, block.count - done);
+  const std::size_t cut = lastCut(channel, block, longest);
+  for (std::size_t done = 0, count = 0; done < block.count; done += count) {
+    count = std::min(longest, (done < cut ? cut : block.count) - done);
     const bool moves = done > 0 && done + count == block.count;
-    const Time t = channel.timeOf(block, done) + (moves ? drift : Duration{});
+    Time t = channel.timeOf(block, done) + (moves ? drift : Duration{});
+    if (done == cut) {
+      t = *channel.lastLine;
+    }
     lines.push_back({t, nullptr, &channel, {t, block.first + done, count}});
   }
 }
@@ -115,7 +132,11 @@ bool writeRecord(const Record& record, const ByteSink& sink) {
       return false;
     }
   }
-  out.close(closingTime(record));
+  const Time last = lines.empty() ? Time{} : lines.back().writtenAt;
+  const Time latest = closingTime(record).value_or(last);
+  const bool open = std::any_of(record.entries.begin(), record.entries.end(),
+                                [](const Entry& entry) { return entry.neverClosed; });
+  out.close(open ? latest : std::max(latest, last));
   return out.good();
 }
 
