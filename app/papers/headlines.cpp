@@ -48,6 +48,8 @@ Headline timeOnHeadline(const Record& record, const Figures& figures, const Word
   Headline headline =
       begin(MeasureId::timeOn, QT_TRANSLATE_NOOP("Papers", "Device on for"), figures, say);
   headline.source = ownSource(MeasureId::timeOn);
+  // Switched on and nothing more: no length is known.
+  headline.recorded = figures[MeasureId::timeOn].value.value_or(0) > 0;
   if (headline.recorded) {
     headline.value = say.shortLength(lengthOf(figures[MeasureId::timeOn]));
     if (const auto on = firstOf<entry::PowerOn>(record);
@@ -148,7 +150,7 @@ Headline longestPauseHeadline(const Figures& figures, const Words& say) {
     headline.value = say.length(longest->stretch.length());
     headline.note = causeWords(*longest, figures, say);
   } else if (headline.recorded) {
-    headline.value = say(QT_TRANSLATE_NOOP("Papers", "none"));
+    headline.value = say(QT_TRANSLATE_NOOP("Papers", "no pause"));
     headline.note = say(QT_TRANSLATE_NOOP("Papers", "none longer than %1 s"))
                         .arg(say.plainNumber(seconds(figures.settings.pauseThreshold)));
   }

@@ -14,8 +14,9 @@ namespace afterbeat::papers {
 namespace {
 
 /// A blank ground under words that lie on a hatch.
-bool needsGround(TextRole role) {
-  return role == TextRole::pause || role == TextRole::pauseBeyond || role == TextRole::excluded;
+bool needsGround(TextRole role, RowDetail detail) {
+  return (detail == RowDetail::dense && role == TextRole::circulation) || role == TextRole::pause ||
+         role == TextRole::pauseBeyond || role == TextRole::excluded;
 }
 
 QColor colorOf(TextRole role, const RowsLook& look) {
@@ -49,7 +50,7 @@ void paintTexts(QPainter& painter, const RowsModel& model, const RowsLayout& lay
   const auto items = legendItems(model);
   std::size_t legendItem = 0;
   for (const PlacedText& text : layout.texts) {
-    if (needsGround(text.role)) {
+    if (needsGround(text.role, layout.geometry.sizes.detail)) {
       painter.fillRect(text.box, look.paper);
     } else if (text.role == TextRole::flagGiven || text.role == TextRole::flagHollow) {
       paintFlag(painter, text, look, line);

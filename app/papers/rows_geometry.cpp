@@ -27,14 +27,14 @@ RowSizes fullSizes(const RowsModel& model, double text, double band) {
   return sizes;
 }
 
-RowSizes denseSizes(double text) {
+RowSizes denseSizes(double text, double band = 0) {
   RowSizes sizes;
   sizes.detail = RowDetail::dense;
   sizes.text = text;
   sizes.small = text;
-  sizes.above = text * 0.1;
-  sizes.band = text * 1.2;
-  sizes.below = text * 0.55;
+  sizes.above = text * 0.15;
+  sizes.band = std::max(band, text * 1.2);
+  sizes.below = text * 0.6;
   return sizes;
 }
 
@@ -56,11 +56,17 @@ std::vector<RowSizes> sizesToTry(const RowsModel& model, double text, const Rows
     const double size = text + (smallest - text) * share;
     sizes.push_back(fullSizes(model, size, look.rowHeight * size / text));
   }
+  const double band = look.rowHeight * smallest / text;
   for (int i = 1; i <= kSteps; ++i) {
-    const double band = look.rowHeight * smallest / text * (1 - static_cast<double>(i) / kSteps);
-    sizes.push_back(fullSizes(model, smallest, band));
+    const double share = static_cast<double>(i) / kSteps;
+    sizes.push_back(
+        fullSizes(model, smallest, band + (std::min(band, smallest * 2) - band) * share));
   }
-  sizes.push_back(denseSizes(smallest));
+  for (int i = 0; i <= kSteps; ++i) {
+    const double share = static_cast<double>(i) / kSteps;
+    const double size = text + (smallest - text) * share;
+    sizes.push_back(denseSizes(size, look.rowHeight * 0.8 * (1 - share)));
+  }
   return sizes;
 }
 

@@ -20,6 +20,8 @@ constexpr double kLeastShare = 0.08;
 /// A compression gets a line of its own from this width on.
 constexpr double kSeparatorRoomScreen = 3.0;
 constexpr double kSeparatorRoomPaper = 1.8;
+/// Height of a band in text sizes from which the corridor's limits are dotted.
+constexpr double kLeastForDots = 1.9;
 /// Pieces narrower than this are drawn together.
 constexpr double kColumn = 0.75;
 
@@ -130,7 +132,9 @@ void RowPainter::paintDots(double from, double to, double y, bool over) {
 }
 
 std::vector<double> RowPainter::corridorHeights() const {
-  if (!model_.corridor || model_.runs.empty()) {
+  // In a low band the dots would hide more than they tell; the tint remains.
+  if (!model_.corridor || model_.runs.empty() ||
+      place_.band.height() < kLeastForDots * geometry_.sizes.small) {
     return {};
   }
   return {heightOf(model_.corridor->low), heightOf(model_.corridor->high)};
@@ -295,7 +299,7 @@ void RowPainter::paintRun(const BandRun& run) {
 
 /// Every compression as a line of paper in the band, where there is room.
 void RowPainter::paintSeparators(const BandRun& run) {
-  if (!run.beats) {
+  if (!run.beats || place_.band.height() < kLeastForDots * geometry_.sizes.small) {
     return;
   }
   const double room = raster_ ? kSeparatorRoomScreen : kSeparatorRoomPaper;
@@ -363,8 +367,10 @@ void RowPainter::paintAnalyses() {
     }
     const double wide = std::max(small * 0.4, at->length());
     const double right = geometry_.left + geometry_.width;
-    const QRectF bar(std::min(at->from, right - wide), place_.band.bottom() + small * 0.42, wide,
-                     small * 0.3);
+    const bool full = geometry_.sizes.detail == RowDetail::full;
+    const QRectF bar(std::min(at->from, right - wide),
+                     place_.band.bottom() + small * (full ? 0.42 : 0.15), wide,
+                     small * (full ? 0.3 : 0.26));
     paintAnalysisBar(painter_, bar, mark.kind, look_, line_);
   }
 }

@@ -97,8 +97,7 @@ QString Words::length(Duration length) const {
                ? say(QT_TRANSLATE_NOOP("Papers", "%1 min")).arg(all / 60)
                : say(QT_TRANSLATE_NOOP("Papers", "%1 min %2 s")).arg(all / 60).arg(all % 60);
   }
-  const long long minutes = (all + 30) / 60;
-  return say(QT_TRANSLATE_NOOP("Papers", "%1 h %2 min")).arg(minutes / 60).arg(minutes % 60);
+  return hours((all + 30) / 60);
 }
 
 QString Words::shortLength(Duration length) const {
@@ -110,7 +109,14 @@ QString Words::shortLength(Duration length) const {
   if (minutes < 60) {
     return (*this)(QT_TRANSLATE_NOOP("Papers", "%1 min")).arg(minutes);
   }
-  return (*this)(QT_TRANSLATE_NOOP("Papers", "%1 h %2 min")).arg(minutes / 60).arg(minutes % 60);
+  return hours(minutes);
+}
+
+QString Words::hours(long long minutes) const {
+  return minutes % 60 == 0 ? (*this)(QT_TRANSLATE_NOOP("Papers", "%1 h")).arg(minutes / 60)
+                           : (*this)(QT_TRANSLATE_NOOP("Papers", "%1 h %2 min"))
+                                 .arg(minutes / 60)
+                                 .arg(minutes % 60);
 }
 
 QString Words::date(const WallTime& time) const {

@@ -52,6 +52,7 @@ public:
   [[nodiscard]] QString count(int number) const;
 
 private:
+  [[nodiscard]] QString hours(long long minutes) const;
   Translate translate_;
 };
 

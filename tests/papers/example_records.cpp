@@ -79,7 +79,9 @@ RecordBuilder& RecordBuilder::remark(double t, const std::string& text) {
 Record RecordBuilder::done() {
   std::stable_sort(record.entries.begin(), record.entries.end(),
                    [](const Entry& a, const Entry& b) { return a.t < b.t; });
-  for (const Entry& entry : record.entries) {
+  int line = 2;
+  for (Entry& entry : record.entries) {
+    entry.line = line++;
     record.lastTime =
         record.lastTime ? std::max(*record.lastTime, entry.lastTime()) : entry.lastTime();
   }

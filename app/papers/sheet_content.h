@@ -1,0 +1,88 @@
+/// What the handover sheet says, line by line, before it has a place on paper.
+#pragma once
+
+#include "app/papers/handover_sheet.h"
+#include "app/papers/words.h"
+
+#include <QStringList>
+
+#include <array>
+#include <vector>
+
+namespace afterbeat::papers {
+
+/// One of the four large figures.
+struct SheetFigure {
+  QString title;
+  /// Empty: not recorded; a ruled line is drawn in its place.
+  QString value;
+  /// Small lines below, most important first.
+  QStringList notes;
+};
+
+/// A line of a section.
+struct SheetLine {
+  enum class Kind : unsigned char {
+    text,
+    strong,
+    /// Labels with a ruled line after each, to be filled in by pen.
+    blank,
+  };
+  Kind kind = Kind::text;
+  QString text;
+  QStringList blanks;
+};
+
+struct SheetSection {
+  QString title;
+  std::vector<SheetLine> lines;
+};
+
+/// The whole sheet in words. Every text is complete; the painter shortens what does not fit.
+struct SheetContent {
+  QString title, subtitle;
+  /// Empty: not known, a ruled line is drawn.
+  QString date, site;
+  QString recordLine;
+  /// "DRILL ...", "SYNTHETIC ...": across the page, none for a rescue with real data.
+  QStringList bands;
+  std::array<SheetFigure, 4> figures;
+  /// In the order crews are trained to hear: patient, time, what happened, findings, treatment.
+  std::vector<SheetSection> sections;
+  /// What must not be overlooked: a wrong setting, a damaged file.
+  QStringList notices;
+  SheetSection device;
+  QString caution;
+  /// How the figures were made, in sentences.
+  QStringList notes;
+  QString made, checksum;
+};
+
+[[nodiscard]] SheetContent makeSheetContent(const Record& record, const Figures& figures,
+                                            const SheetOptions& options, const Words& say);
+
+/// Parts of the above, each in its own file.
+[[nodiscard]] std::array<SheetFigure, 4> largeFigures(const Record& record, const Figures& figures,
+                                                      const SheetOptions& options,
+                                                      const Words& say);
+[[nodiscard]] std::vector<SheetSection> sheetSections(const Record& record, const Figures& figures,
+                                                      const Words& say);
+[[nodiscard]] SheetSection treatmentSection(const Record& record, const Figures& figures,
+                                            const Words& say);
+
+/// The device's setting through the record.
+struct SettingHistory {
+  /// In force at the end; unknown where no setting is recorded.
+  PatientCategory last = PatientCategory::unknown;
+  PatientCategory before = PatientCategory::unknown;
+  std::optional<Time> changedAt;
+  int changes = 0;
+};
+[[nodiscard]] SettingHistory settingHistory(const Record& record);
+
+/// The first `most` of a list and "and 4 more".
+[[nodiscard]] QString shortened(const QStringList& parts, int most, const Words& say);
+/// A text of the record's own on one line, cut after `most` characters.
+[[nodiscard]] QString ownText(const std::string& text, int most);
+
+} // namespace afterbeat::papers

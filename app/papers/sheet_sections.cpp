@@ -1,0 +1,308 @@
+#include "app/papers/facts.h"
+#include "app/papers/sheet_content.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace afterbeat::papers {
+
+namespace {
+
+SheetLine text(const QString& words) {
+  return {SheetLine::Kind::text, words, {}};
+}
+SheetLine strong(const QString& words) {
+  return {SheetLine::Kind::strong, words, {}};
+}
+SheetLine blank(const QStringList& labels) {
+  return {SheetLine::Kind::blank, {}, labels};
+}
+
+QString dotted(const QStringList& parts) {
+  return parts.join(QStringLiteral(" · "));
+}
+
+QString capital(QString words) {
+  if (!words.isEmpty()) {
+    words[0] = words[0].toUpper();
+  }
+  return words;
+}
+
+SheetSection patientSection(const Record& record, const Words& say) {
+  SheetSection section{say(QT_TRANSLATE_NOOP("Papers", "Patient")), {}};
+  const Header& header = record.header;
+  QStringList known;
+  QStringList unknown{say(QT_TRANSLATE_NOOP("Papers", "Name"))};
+  if (header.patient != PatientCategory::unknown) {
+    known << capital(categoryText(header.patient, say));
+  } else {
+    unknown << say(QT_TRANSLATE_NOOP("Papers", "Adult or child"));
+  }
+  if (header.ageYears) {
+    known << say(QT_TRANSLATE_NOOP("Papers", "%1 years")).arg(say.plainNumber(*header.ageYears));
+  } else {
+    unknown << say(QT_TRANSLATE_NOOP("Papers", "Age"));
+  }
+  if (!header.sex.empty()) {
+    known << (header.sex == "female" ? say(QT_TRANSLATE_NOOP("Papers", "female"))
+              : header.sex == "male" ? say(QT_TRANSLATE_NOOP("Papers", "male"))
+                                     : ownText(header.sex, 20));
+  }
+  section.lines.push_back(blank(unknown));
+  if (!known.isEmpty()) {
+    section.lines.push_back(text(known.join(QStringLiteral(", "))));
+  }
+  return section;
+}
+
+/// "first shock 09:13:23 (after 53 s)".
+QString eventWords(const Record& record, const char* english, Time t, const Words& say) {
+  const auto on = firstOf<entry::PowerOn>(record);
+  const QString words = say(english).arg(momentWords(record, t, say));
+  if (clockTrust(record) == ClockTrust::none || !on || t <= *on) {
+    return words;
+  }
+  //: A clock time, and how long after the device was switched on: "first shock 09:13:23 (after 53
+  //: s)".
+  return say(QT_TRANSLATE_NOOP("Papers", "%1 (after %2)")).arg(words, say.length(t - *on));
+}
+
+QStringList deviceTimes(const Record& record, const Figures& figures, const Words& say) {
+  QStringList parts;
+  const auto on = firstOf<entry::PowerOn>(record);
+  if (on && clockTrust(record) != ClockTrust::none) {
+    parts << eventWords(record, QT_TRANSLATE_NOOP("Papers", "device on %1"), *on, say);
+  }
+  if (const auto electrodes = firstElectrodes(record)) {
+    parts << eventWords(record, QT_TRANSLATE_NOOP("Papers", "electrodes on %1"), *electrodes, say);
+  }
+  if (const auto analysis = firstOf<entry::Analysis>(record)) {
+    parts << eventWords(record, QT_TRANSLATE_NOOP("Papers", "first analysis %1"), *analysis, say);
+  }
+  if (const ShockFigures* shock = firstDelivered(figures)) {
+    parts << eventWords(record, QT_TRANSLATE_NOOP("Papers", "first shock %1"), shock->t, say);
+  }
+  return parts;
+}
+
+SheetSection timeSection(const Record& record, const Figures& figures, const Words& say) {
+  SheetSection section{say(QT_TRANSLATE_NOOP("Papers", "Time")), {}};
+  QStringList known;
+  QStringList unknown;
+  const auto collapse = firstMilestone(record, "collapse");
+  const auto call = firstMilestone(record, "call_received");
+  if (collapse) {
+    known
+        << say(QT_TRANSLATE_NOOP("Papers", "collapse %1")).arg(momentWords(record, *collapse, say));
+  } else {
+    unknown << say(QT_TRANSLATE_NOOP("Papers", "Collapse at"));
+  }
+  if (call) {
+    known << say(QT_TRANSLATE_NOOP("Papers", "call received %1"))
+                 .arg(momentWords(record, *call, say));
+  } else {
+    unknown << say(QT_TRANSLATE_NOOP("Papers", "Call received at"));
+  }
+  if (const Measure& toShock = figures[MeasureId::collapseToFirstShock]; toShock.value) {
+    known << say(QT_TRANSLATE_NOOP("Papers", "from collapse to first shock %1"))
+                 .arg(say.length(*durationFromSeconds(*toShock.value)));
+  }
+  if (!unknown.isEmpty()) {
+    section.lines.push_back(blank(unknown));
+  }
+  if (!known.isEmpty()) {
+    section.lines.push_back(text(capital(dotted(known))));
+  }
+  const QStringList times = deviceTimes(record, figures, say);
+  section.lines.push_back(
+      text(times.isEmpty() ? say(QT_TRANSLATE_NOOP("Papers", "Times of the device: not recorded"))
+                           : capital(dotted(times))));
+  return section;
+}
+
+QString adviceWords(Advice advice, const Words& say) {
+  switch (advice) {
+  case Advice::shock:
+    return say(QT_TRANSLATE_NOOP("Papers", "shock advised"));
+  case Advice::noShock:
+    return say(QT_TRANSLATE_NOOP("Papers", "no shock"));
+  case Advice::inconclusive:
+    break;
+  }
+  return say(QT_TRANSLATE_NOOP("Papers", "inconclusive"));
+}
+
+std::vector<Advice> adviceHistory(const Record& record) {
+  std::vector<Advice> history;
+  for (const Entry& entry : record.entries) {
+    const auto* analysis = entry.complete<entry::Analysis>();
+    if (analysis != nullptr && analysis->advice) {
+      history.push_back(*analysis->advice);
+    }
+  }
+  return history;
+}
+
+/// "Five analyses: shock advised, ..."; many of them counted by kind, with the last one.
+QString analysesWords(const Record& record, const Figures& figures, const Words& say) {
+  const auto history = adviceHistory(record);
+  if (history.empty()) {
+    return figures[MeasureId::analyses].value && coversDeviceOn(record)
+               ? say(QT_TRANSLATE_NOOP("Papers", "No rhythm analysis in this record"))
+               : say(QT_TRANSLATE_NOOP("Papers", "Rhythm analyses: not recorded"));
+  }
+  const int count = static_cast<int>(history.size());
+  if (count == 1) {
+    return say(QT_TRANSLATE_NOOP("Papers", "One analysis: %1"))
+        .arg(adviceWords(history.front(), say));
+  }
+  QStringList parts;
+  constexpr int kListed = 6;
+  if (count <= kListed) {
+    for (const Advice advice : history) {
+      parts << adviceWords(advice, say);
+    }
+    return say(QT_TRANSLATE_NOOP("Papers", "%1 analyses: %2"))
+        .arg(capital(say.count(count)), parts.join(QStringLiteral(", ")));
+  }
+  for (const Advice kind : {Advice::shock, Advice::noShock, Advice::inconclusive}) {
+    if (const auto many = std::count(history.begin(), history.end(), kind); many > 0) {
+      parts << QStringLiteral("%1 × %2").arg(many).arg(adviceWords(kind, say));
+    }
+  }
+  return say(QT_TRANSLATE_NOOP("Papers", "%1 analyses: %2; the last: %3"))
+      .arg(capital(say.count(count)), parts.join(QStringLiteral(", ")),
+           adviceWords(history.back(), say));
+}
+
+SheetSection eventSection(const Record& record, const Figures& figures, const Words& say) {
+  SheetSection section{say(QT_TRANSLATE_NOOP("Papers", "What happened")), {}};
+  const EventFacts& event = record.header.event;
+  QStringList known;
+  QStringList unknown;
+  if (event.witnessed == "bystander") {
+    known << say(QT_TRANSLATE_NOOP("Papers", "the collapse was seen by a bystander"));
+  } else if (event.witnessed == "crew") {
+    known << say(QT_TRANSLATE_NOOP("Papers", "the collapse was seen by the crew"));
+  } else if (event.witnessed == "no") {
+    known << say(QT_TRANSLATE_NOOP("Papers", "nobody saw the collapse"));
+  } else {
+    unknown << say(QT_TRANSLATE_NOOP("Papers", "Seen by"));
+  }
+  if (event.bystanderCpr == "true" || event.bystanderCpr == "yes") {
+    known << say(QT_TRANSLATE_NOOP("Papers", "bystanders gave compressions"));
+  } else if (event.bystanderCpr == "false" || event.bystanderCpr == "no") {
+    known << say(QT_TRANSLATE_NOOP("Papers", "no compressions by bystanders"));
+  } else {
+    unknown << say(QT_TRANSLATE_NOOP("Papers", "First help by"));
+  }
+  if (!event.cause.empty()) {
+    known << say(QT_TRANSLATE_NOOP("Papers", "presumed cause: %1")).arg(ownText(event.cause, 40));
+  }
+  if (!unknown.isEmpty()) {
+    section.lines.push_back(blank(unknown));
+  }
+  if (!known.isEmpty()) {
+    section.lines.push_back(text(capital(dotted(known))));
+  }
+  section.lines.push_back(text(analysesWords(record, figures, say)));
+  return section;
+}
+
+QString handsOffWords(const Figures& figures, const Words& say) {
+  const Measure& share = figures[MeasureId::handsOffFraction];
+  if (!share.value) {
+    return share.status == Status::notApplicable
+               ? say(QT_TRANSLATE_NOOP("Papers", "Hands off the chest: no time to measure it in"))
+               : say(QT_TRANSLATE_NOOP("Papers", "Hands off the chest: not recorded"));
+  }
+  return say(QT_TRANSLATE_NOOP("Papers",
+                               "Hands off the chest %1 of the time without circulation (%2 of %3)"))
+      .arg(say.percent(*share.value),
+           say.length(durationFromSeconds(share.numerator.value_or(0)).value_or(Duration{})),
+           say.length(durationFromSeconds(share.denominator.value_or(0)).value_or(Duration{})));
+}
+
+QStringList qualityWords(const Figures& figures, const Words& say) {
+  QStringList parts;
+  const Measure& longest = figures[MeasureId::longestPause];
+  const Pause* pause = longestPause(figures);
+  if (longest.value && pause != nullptr) {
+    parts << say(QT_TRANSLATE_NOOP("Papers", "longest pause %1, %2"))
+                 .arg(say.length(pause->stretch.length()), causeWords(*pause, figures, say));
+  } else if (longest.value) {
+    parts << say(QT_TRANSLATE_NOOP("Papers", "no pause longer than %1 s"))
+                 .arg(say.plainNumber(seconds(figures.settings.pauseThreshold)));
+  } else {
+    parts << say(QT_TRANSLATE_NOOP("Papers", "longest pause: not recorded"));
+  }
+  const Measure& rate = figures[MeasureId::compressionRate];
+  parts << (rate.value ? say(QT_TRANSLATE_NOOP("Papers", "compressions at %1 a minute"))
+                             .arg(say.number(*rate.value))
+                       : say(QT_TRANSLATE_NOOP("Papers", "compression rate: not recorded")));
+  const Measure& inRange = figures[MeasureId::compressionRateInRange];
+  if (const auto& target = figures.settings.profile.ratePerMin; inRange.value && target) {
+    parts << say(QT_TRANSLATE_NOOP("Papers", "%1 of them between %2 and %3"))
+                 .arg(say.percent(*inRange.value), say.plainNumber(target->value.low),
+                      say.plainNumber(target->value.high));
+  }
+  return parts;
+}
+
+/// "Circulation returned 09:22:08 (noted by an observer), until the record ends".
+SheetLine circulationLine(const Record& record, const Figures& figures, const Words& say) {
+  QStringList parts;
+  std::optional<Time> open;
+  for (const Entry& entry : record.entries) {
+    const auto* circulation = entry.complete<entry::Circulation>();
+    if (circulation == nullptr || !circulation->state) {
+      continue;
+    }
+    const bool returned = circulation->state == CirculationState::returned;
+    const QString words = returned ? say(QT_TRANSLATE_NOOP("Papers", "circulation returned %1"))
+                                   : say(QT_TRANSLATE_NOOP("Papers", "circulation lost %1"));
+    const QString who = entry.source == Source::observer
+                            ? say(QT_TRANSLATE_NOOP("Papers", " (noted by an observer)"))
+                            : QString();
+    parts << words.arg(momentWords(record, entry.t, say)) + who;
+    open = returned ? std::optional<Time>(entry.t) : std::nullopt;
+  }
+  if (parts.isEmpty()) {
+    return text(say(QT_TRANSLATE_NOOP("Papers", "Return of circulation: not recorded")));
+  }
+  const bool later =
+      open && ((!figures.handsOn.empty() && figures.handsOn.back().end > *open) ||
+               (lastDelivered(figures) != nullptr && lastDelivered(figures)->t > *open));
+  if (later) {
+    parts << say(QT_TRANSLATE_NOOP("Papers", "resuscitation went on after it"));
+  } else if (open) {
+    parts.last() += say(QT_TRANSLATE_NOOP("Papers", ", until the record ends"));
+  }
+  constexpr qsizetype kShown = 3;
+  if (parts.size() > kShown) {
+    parts = parts.mid(parts.size() - kShown);
+    parts.prepend(QStringLiteral("…"));
+  }
+  return strong(capital(dotted(parts)));
+}
+
+SheetSection findingsSection(const Record& record, const Figures& figures, const Words& say) {
+  SheetSection section{say(QT_TRANSLATE_NOOP("Papers", "Findings")), {}};
+  section.lines.push_back(strong(handsOffWords(figures, say)));
+  section.lines.push_back(text(capital(dotted(qualityWords(figures, say)))));
+  section.lines.push_back(circulationLine(record, figures, say));
+  return section;
+}
+
+} // namespace
+
+std::vector<SheetSection> sheetSections(const Record& record, const Figures& figures,
+                                        const Words& say) {
+  return {patientSection(record, say), timeSection(record, figures, say),
+          eventSection(record, figures, say), findingsSection(record, figures, say),
+          treatmentSection(record, figures, say)};
+}
+
+} // namespace afterbeat::papers
