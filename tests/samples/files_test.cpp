@@ -1,6 +1,6 @@
 // The files in samples/ are what the generator writes, and reading them finds nothing wrong.
 #include "core/measures/figures.h"
-#include "core/resuslog/read_log.h"
+#include "core/resuslog/write_log.h"
 #include "samples/samples.h"
 
 #include <filesystem>
@@ -70,6 +70,28 @@ TEST_P(Files, AreReadWithoutAProblem) {
     EXPECT_EQ(told(log.problems), "") << sample().name;
     EXPECT_TRUE(log.records[0].record.seal.matches);
   }
+}
+
+TEST_P(Files, AreWrittenAgainAsTheyAre) {
+  const std::string bytes = fileText(sample().name + ".resuslog");
+  const auto again = [](const std::string& from, RewriteReport& report) {
+    MemorySource source(from);
+    std::string to;
+    const auto done = rewriteRecord(source, readBytes(from), 0, [&](std::string_view piece) {
+      to += piece;
+      return true;
+    });
+    EXPECT_TRUE(done);
+    report = done.value_or(RewriteReport{});
+    return to;
+  };
+  RewriteReport report;
+  const std::string first = again(bytes, report);
+  EXPECT_EQ(report.changed, sample().cutAtCompression.has_value());
+  EXPECT_EQ(report.broken, sample().cutAtCompression ? 1 : 0);
+  EXPECT_EQ(first == bytes, !sample().cutAtCompression) << sample().name;
+  EXPECT_TRUE(again(first, report) == first) << sample().name;
+  EXPECT_FALSE(report.changed);
 }
 
 TEST_P(Files, GiveTheFiguresOfTheirTruth) {
