@@ -137,14 +137,17 @@ def prepare(base):
 def main():
     arguments = argparse.ArgumentParser()
     arguments.add_argument("-B", dest="base", default=str(ROOT / "build" / "mutate"))
+    arguments.add_argument("--list", action="store_true",
+                           help="only see whether every text is still found once")
     arguments.add_argument("words", nargs="*")
     options = arguments.parse_args()
     mutations = read_list(HERE / "mutations.txt")
     wrong = list(faults(mutations))
+    print(f"{len(mutations)} mutations listed")
     for fault in wrong:
         print(fault)
-    if wrong:
-        return 1
+    if wrong or options.list:
+        return 1 if wrong else 0
     chosen = [m for m in mutations
               if not options.words or any(w in m.file or w in m.what for w in options.words)]
     begin = time.time()

@@ -226,7 +226,7 @@ void depths(const Facts& f, Sheet& sheet) {
     }
   }
   if (n > 0) {
-    sheet.value(MeasureId::compressionDepth, sum / n);
+    sheet.ratio(MeasureId::compressionDepth, sum, n);
   } else {
     sheet.notApplicable(MeasureId::compressionDepth);
   }

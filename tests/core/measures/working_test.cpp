@@ -125,6 +125,15 @@ RC_GTEST_PROP(Working, addsUpToRates, ()) {
   if (inRange.value && f.evidence != Evidence::segments) {
     expectClose(good.n - good.parts, *inRange.numerator, "intervals in range");
   }
+  // Every kept compression between a run's ends is one of the run.
+  for (const Measure* m : {&f[Id::compressions], &rate, &inRange}) {
+    for (const WorkingPart& part : m->working) {
+      const auto between = std::count_if(f.compressions.begin(), f.compressions.end(), [&](Time t) {
+        return part.kind == Kind::compressionRun && part.from <= t && t <= part.to;
+      });
+      RC_ASSERT(part.kind != Kind::compressionRun || static_cast<double>(between) == part.n);
+    }
+  }
   const auto moments = [&](Id id) { return sumOf(f[id], Kind::compressionRun).parts; };
   if (f[Id::compressionDepth].value) {
     expectClose(moments(Id::compressionDepth), *f[Id::compressionDepth].denominator, "depths");
