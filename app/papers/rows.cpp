@@ -115,6 +115,8 @@ RowsLook RowsLook::paperLook() {
   look.faintInk = QColor(0x40, 0x46, 0x4B);
   look.handsOn = QColor(0x3C, 0x61, 0x82);
   look.hatch = QColor(0x8C, 0x93, 0x99);
+  // Dark enough to print black.
+  look.attention = QColor(0x86, 0x2E, 0x00);
   look.textSize = 7;
   look.rowHeight = 26;
   return look;

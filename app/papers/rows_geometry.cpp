@@ -23,7 +23,7 @@ RowSizes fullSizes(const RowsModel& model, double text, double band) {
   const bool above = static_cast<std::size_t>(below) < model.marks.size();
   sizes.above = sizes.small * (above ? 1.55 : 0.5);
   sizes.band = std::max(band, sizes.small * 1.3);
-  sizes.below = sizes.small * (below > 0 ? 2.2 : 0.9);
+  sizes.below = sizes.small * (below > 0 ? 2.3 : 0.9);
   return sizes;
 }
 

@@ -174,7 +174,7 @@ private:
     std::copy_if(marks_.begin(), marks_.end(), std::back_inserter(analyses),
                  [](const RowMark* mark) { return isAnalysis(mark->kind); });
     const double gap = sizes_.small * 0.6;
-    const double top = place_.band.bottom() + sizes_.small * 0.72;
+    const double top = place_.band.bottom() + sizes_.small * 0.84;
     double taken = layout_.geometry.left;
     for (std::size_t i = 0; i < analyses.size(); ++i) {
       const bool last = i + 1 == analyses.size();

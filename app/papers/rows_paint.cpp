@@ -200,7 +200,7 @@ void RowPainter::paintPauses() {
     if (!pause.beyondLimit) {
       continue;
     }
-    const double thick = line_ * 1.6;
+    const double thick = std::max(0.9, line_ * 1.6);
     const double half = thick / 2;
     painter_.setPen(QPen(look_.attention, thick, Qt::SolidLine, Qt::SquareCap));
     painter_.drawLine(QPointF(box.left() + half, box.top() + half),
@@ -370,7 +370,7 @@ void RowPainter::paintAnalyses() {
     const bool full = geometry_.sizes.detail == RowDetail::full;
     const QRectF bar(std::min(at->from, right - wide),
                      place_.band.bottom() + small * (full ? 0.42 : 0.15), wide,
-                     small * (full ? 0.3 : 0.26));
+                     small * (full ? 0.38 : 0.34));
     paintAnalysisBar(painter_, bar, mark.kind, look_, line_);
   }
 }

@@ -1,0 +1,235 @@
+#include "app/papers/sheet_content.h"
+#include "tests/papers/example_records.h"
+
+#include <gtest/gtest.h>
+
+namespace afterbeat::papers {
+namespace {
+
+SheetOptions options(const QString& language = "en") {
+  SheetOptions made;
+  made.language = language;
+  made.fileName = "ferry.resuslog";
+  made.fileSha256 = QString(64, 'b');
+  return made;
+}
+
+SheetContent content(const Record& record, const SheetOptions& chosen = options()) {
+  return makeSheetContent(record, computeFigures(record), chosen,
+                          Words::inLanguage(chosen.language));
+}
+
+/// Everything the sheet says, one text a line.
+QString all(const SheetContent& sheet) {
+  QStringList lines{sheet.title, sheet.subtitle, sheet.date, sheet.site, sheet.recordLine};
+  lines << sheet.bands << sheet.notices << sheet.notes << sheet.caution << sheet.made
+        << sheet.checksum;
+  for (const SheetFigure& figure : sheet.figures) {
+    lines << figure.title << figure.value << figure.notes;
+  }
+  std::vector<SheetSection> sections = sheet.sections;
+  sections.push_back(sheet.device);
+  for (const SheetSection& section : sections) {
+    lines << section.title;
+    for (const SheetLine& line : section.lines) {
+      lines << line.text << line.blanks;
+    }
+  }
+  return lines.join('\n');
+}
+
+/// Texts that must and must not stand on a sheet.
+void expectTexts(const SheetContent& sheet, const QStringList& there, const QStringList& absent) {
+  const QString text = all(sheet);
+  for (const QString& words : there) {
+    EXPECT_TRUE(text.contains(words)) << words.toStdString() << "\nin\n" << text.toStdString();
+  }
+  for (const QString& words : absent) {
+    EXPECT_FALSE(text.contains(words)) << words.toStdString() << "\nin\n" << text.toStdString();
+  }
+}
+
+TEST(SheetContent, TheFullestRescue) {
+  const SheetContent sheet = content(test::fullRescue());
+  EXPECT_EQ(sheet.title, "Handover");
+  EXPECT_EQ(sheet.date, "Saturday 14 March 2026");
+  EXPECT_EQ(sheet.recordLine, QStringLiteral("record 7f3a21c9 · device FT-02"));
+  EXPECT_EQ(sheet.figures[0].value, "11 min");
+  EXPECT_EQ(sheet.figures[0].notes, QStringList{"on 09:12:30, off 09:23:32"});
+  EXPECT_EQ(sheet.figures[1].value, "3");
+  EXPECT_EQ(sheet.figures[1].notes, QStringList{"150 J, 200 J, 200 J"});
+  EXPECT_EQ(sheet.figures[2].value, "09:19:57");
+  EXPECT_EQ(sheet.figures[2].notes, QStringList{"3 min 35 s before the record ends"});
+  EXPECT_EQ(sheet.figures[3].value, "Adult");
+  EXPECT_EQ(sheet.figures[3].notes, QStringList{"not changed"});
+  expectTexts(sheet,
+              {"Adult, 58 years, female",
+               "Collapse 09:10:00",
+               "first shock 09:13:23 (after 53 s)",
+               "from collapse to first shock 3 min 23 s",
+               "Five analyses: shock advised, shock advised, no shock, shock advised, no shock",
+               "Hands off the chest 47 % of the time without circulation (4 min 15 s of 9 min 4 s)",
+               "Longest pause 45 s, around shock 2",
+               "Circulation returned 09:22:08 (noted by an observer), until the record ends",
+               "553 chest compressions in 4 min 49 s",
+               "32 breaths",
+               "Shocks: 09:13:23, 09:15:38, 09:19:57",
+               "adrenaline 1 mg 09:21:10",
+               "supraglottic airway",
+               "serial number A1-0042",
+               "Return to: Harbour office",
+               "pauses longer than 1.5 s count in full",
+               "Corrections: none.",
+               "urn:uuid:7f3a21c9-5b1e-4c7d-9a0f-2d6c81d3e04b",
+               "file ferry.resuslog",
+               "does not replace your own assessment",
+               QString(64, 'b')},
+              {"ago", "before printing", "DRILL"});
+  EXPECT_TRUE(sheet.notices.isEmpty());
+}
+
+TEST(SheetContent, TheSectionsAreInTheOrderCrewsAreTrainedToHear) {
+  const SheetContent sheet = content(test::fullRescue());
+  QStringList titles;
+  for (const SheetSection& section : sheet.sections) {
+    titles << section.title;
+  }
+  EXPECT_EQ(titles, (QStringList{"Patient", "Time", "What happened", "Findings", "Treatment"}));
+}
+
+TEST(SheetContent, WhatIsNotRecordedIsNeverANumber) {
+  for (const Record& record : {test::emptyRecord(), test::notesOnly()}) {
+    const SheetContent sheet = content(record);
+    for (std::size_t i = 0; i < 4; ++i) {
+      EXPECT_TRUE(sheet.figures[i].value.isEmpty()) << sheet.figures[i].title.toStdString();
+    }
+  }
+  expectTexts(content(test::emptyRecord()),
+              {"Hands off the chest: not recorded", "Longest pause: not recorded",
+               "compression rate: not recorded", "Return of circulation: not recorded",
+               "Chest compressions: not recorded", "breaths: not recorded",
+               "Rhythm analyses: not recorded", "Name", "Age", "Collapse at", "Call received at",
+               "Seen by", "First help by", "Serial number", "Return to",
+               "The device clock was not set"},
+              {"0 %", "100 %", "0 shocks", "at 0 a minute"});
+  EXPECT_TRUE(content(test::emptyRecord()).date.isEmpty());
+  EXPECT_TRUE(content(test::emptyRecord()).site.isEmpty());
+}
+
+TEST(SheetContent, NoShockIsZeroOnlyWhereTheWholeTimeOnIsCovered) {
+  const SheetContent child = content(test::childWithoutShock());
+  EXPECT_EQ(child.figures[1].value, "0");
+  EXPECT_EQ(child.figures[2].value, "none");
+  Record open = test::childWithoutShock();
+  std::erase_if(open.entries,
+                [](const Entry& entry) { return entry.complete<entry::PowerOff>() != nullptr; });
+  EXPECT_EQ(content(open).figures[1].value, "0");
+  open.seal = {};
+  const SheetContent broken = content(open);
+  EXPECT_TRUE(broken.figures[1].value.isEmpty());
+  EXPECT_EQ(broken.figures[1].notes, QStringList{"none until recording broke off"});
+  EXPECT_TRUE(broken.figures[2].value.isEmpty());
+}
+
+TEST(SheetContent, AChangedSettingSaysWhen) {
+  const SheetContent sheet = content(test::childWithoutShock());
+  EXPECT_EQ(sheet.figures[3].value, "Child");
+  EXPECT_EQ(sheet.figures[3].notes, (QStringList{"changed 09:12:54", "before: adult"}));
+  EXPECT_TRUE(sheet.notices.isEmpty());
+}
+
+TEST(SheetContent, AWrongSettingIsANotice) {
+  Record record = test::fullRescue();
+  record.header.patient = PatientCategory::child;
+  const SheetContent sheet = content(record);
+  EXPECT_EQ(sheet.figures[3].value, "Adult");
+  EXPECT_EQ(sheet.figures[3].notes.first(), "patient recorded as child");
+  ASSERT_EQ(sheet.notices.size(), 1);
+  EXPECT_EQ(sheet.notices[0],
+            QStringLiteral("The device was set to “adult”; the patient is recorded as “child”."));
+}
+
+TEST(SheetContent, ADrillSaysSo) {
+  const SheetContent sheet = content(test::drill());
+  EXPECT_EQ(sheet.bands, (QStringList{QStringLiteral("DRILL – not a real patient"),
+                                      QStringLiteral("SYNTHETIC – invented data")}));
+  EXPECT_EQ(sheet.figures[1].notes, QStringList{"energy not recorded"});
+  Record real = test::fullRescue();
+  real.header.synthetic = false;
+  EXPECT_TRUE(content(real).bands.isEmpty());
+}
+
+TEST(SheetContent, ARecordingThatBrokeOffSaysSo) {
+  const SheetContent sheet = content(test::cutOff());
+  EXPECT_EQ(
+      sheet.notices,
+      QStringList{"The recording stopped without being closed; what came after is not known."});
+  EXPECT_EQ(sheet.figures[1].value, "1");
+  EXPECT_EQ(sheet.figures[1].notes, (QStringList{"1 more: delivery not recorded", "200 J",
+                                                 "recording broke off: may be more"}));
+  EXPECT_EQ(sheet.figures[2].value, "46 s");
+  EXPECT_EQ(sheet.figures[2].notes.first(), "after power-on");
+  expectTexts(sheet, {"clock times not known"}, {"09:1"});
+}
+
+TEST(SheetContent, ADamagedFileSaysSo) {
+  Record record = test::fullRescue();
+  record.seal.matches = false;
+  EXPECT_EQ(content(record).notices.size(), 1);
+  record = test::fullRescue();
+  record.header.derivedFrom = DerivedFrom{"urn:uuid:x", "", 3};
+  EXPECT_EQ(content(record).notices,
+            QStringList{"This record was salvaged from a damaged file (3 problems)."});
+}
+
+TEST(SheetContent, BeforePrintingOnlyWithACheckedClock) {
+  SheetOptions printed = options();
+  printed.printedAt = "2026-03-14 09:31";
+  EXPECT_EQ(content(test::fullRescue(), printed).figures[2].notes.size(), 1);
+  Record record = test::fullRescue();
+  record.header.clock.offset = Duration{-57'000'000};
+  record.header.clock.checked = parseWallTime("2026-03-14T12:00:00+01:00");
+  ASSERT_EQ(clockTrust(record), ClockTrust::checked);
+  const SheetContent checked = content(record, printed);
+  EXPECT_EQ(checked.figures[2].value, "09:19:00");
+  EXPECT_EQ(checked.figures[2].notes.last(), "12 min before printing");
+  EXPECT_EQ(content(record).figures[2].notes.size(), 1);
+}
+
+TEST(SheetContent, MuchIsSummarised) {
+  const SheetContent sheet = content(test::overfull());
+  EXPECT_EQ(sheet.figures[1].value, "11");
+  EXPECT_EQ(sheet.figures[1].notes,
+            (QStringList{"1 more: delivery not recorded", QStringLiteral("11 × 200 J"),
+                         "1 prepared, not given"}));
+  expectTexts(sheet,
+              {QStringLiteral("30 analyses: 10 × shock advised, 10 × no shock, 10 × inconclusive"),
+               "and 5 more", "Left out of the figures: 30 s", "and 29 more",
+               "circulation lost 09:43:20"},
+              {"until the record ends"});
+}
+
+TEST(SheetContent, GermanIsGerman) {
+  const SheetContent sheet = content(test::fullRescue(), options("de"));
+  EXPECT_EQ(sheet.title, QStringLiteral("Übergabeblatt"));
+  expectTexts(sheet,
+              {QStringLiteral("Samstag, 14. März 2026"), "Abgegebene Schocks", "Letzter Schock",
+               "Erwachsene", "3 min 35 s vor Ende der Aufzeichnung",
+               QStringLiteral("Fünf Analysen: Schock empfohlen"),
+               "Ohne Druckmassage 47 % der Zeit ohne Kreislauf (4 min 15 s von 9 min 4 s)",
+               QStringLiteral("Pausen über 1,5 s zählen ganz"), "Korrekturen: keine.",
+               "ersetzt nicht die eigene Beurteilung"},
+              {"shock", "hands off", "Handover", "not recorded", "1.5"});
+}
+
+TEST(SheetContent, NeverAPrognosis) {
+  for (const char* language : {"en", "de"}) {
+    for (const Record& record : {test::fullRescue(), test::overfull(), test::drill()}) {
+      expectTexts(content(record, options(language)), {},
+                  {"surviv", "prognos", "Prognos", "chance", "outcome", QStringLiteral("Überleb")});
+    }
+  }
+}
+
+} // namespace
+} // namespace afterbeat::papers
