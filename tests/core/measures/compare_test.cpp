@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <map>
 #include <string>
 
 namespace afterbeat {
@@ -45,6 +46,80 @@ RC_GTEST_PROP(Figures, agreeWithTheReference, ()) {
   const FigureSettings settings = settingsOf(scenario);
   expectSame(reference::computeFigures(record, settings), computeFigures(record, settings),
              "against the reference");
+}
+
+/// A comparison is worth what it compares: every cause, every evidence and every state that a
+/// measure can have must come up, many times.
+TEST(RandomRecords, reachEveryState) {
+  std::map<std::string, int> seen;
+  int records = 0;
+  EXPECT_TRUE(rc::check("collects states", [&seen, &records] {
+    const Scenario scenario = *reference::scenarios();
+    const Figures f = computeFigures(recordOf(scenario), settingsOf(scenario));
+    ++records;
+    ++seen["evidence " + std::string(name(f.evidence))];
+    for (const Pause& p : f.pauses) {
+      ++seen["cause " + std::string(name(p.cause))];
+    }
+    for (const NotCounted& n : f.notCounted) {
+      ++seen["not counted " + std::string(name(n.why))];
+    }
+    for (const Measure& m : f.measures) {
+      ++seen[std::string(measureInfo(m.id).name) + " " + std::string(name(m.status))];
+    }
+    seen["two arrest intervals"] += f.arrest.size() > 1 ? 1 : 0;
+    seen["two minutes"] += f.minutes.size() > 1 ? 1 : 0;
+    seen["two circulation intervals"] += f.circulation.size() > 1 ? 1 : 0;
+    seen["a closed cycle"] += f.cycles.size() > 2 ? 1 : 0;
+    seen["no window"] += f.window ? 0 : 1;
+    seen["peri-shock pause"] += f[MeasureId::periShockPauseWorst].value.value_or(0) > 0 ? 1 : 0;
+  }));
+  const int least = records / 160;
+  for (int i = 0; i < static_cast<int>(MeasureId::count_); ++i) {
+    const std::string id(measureInfo(static_cast<MeasureId>(i)).name);
+    EXPECT_GE(seen[id + " ok"], least) << id;
+    // Without an analysis that was used, the wait from advice to shock is never said to be missing.
+    EXPECT_GE(seen[id + " not_recorded"], id.rfind("advice_to_shock", 0) == 0 ? 0 : least) << id;
+  }
+  for (const char* state : {"evidence none",
+                            "evidence compressions",
+                            "evidence segments",
+                            "evidence both",
+                            "cause shock",
+                            "cause analysis",
+                            "cause before_first",
+                            "cause after_last",
+                            "cause breaths",
+                            "cause breaths_long",
+                            "cause no_reason_recorded",
+                            "not counted before_window",
+                            "not counted after_window",
+                            "not counted circulation_returned",
+                            "not counted not_rescue",
+                            "not counted not_trusted",
+                            "not counted not_observed",
+                            "hands_off_fraction not_applicable",
+                            "compression_rate not_applicable",
+                            "compression_rate_in_range not_applicable",
+                            "compression_depth not_applicable",
+                            "compression_depth_in_range not_applicable",
+                            "full_release not_applicable",
+                            "ventilations_per_minute not_applicable",
+                            "pauses_over_limit not_applicable",
+                            "pre_shock_pause_median not_applicable",
+                            "post_shock_pause_worst not_applicable",
+                            "peri_shock_pause_median not_applicable",
+                            "energy_total not_applicable",
+                            "advice_to_shock_median not_applicable",
+                            "circulation_time not_applicable",
+                            "two arrest intervals",
+                            "two minutes",
+                            "two circulation intervals",
+                            "a closed cycle",
+                            "no window",
+                            "peri-shock pause"}) {
+    EXPECT_GE(seen[state], least) << state;
+  }
 }
 
 // ---- what must hold for any record, whatever the definitions
