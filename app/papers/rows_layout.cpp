@@ -273,7 +273,7 @@ private:
   }
 
   [[nodiscard]] double breathRadius() const {
-    return std::min(sizes_.small * 0.28, sizes_.band * 0.28);
+    return std::min(sizes_.small * 0.28, sizes_.band * 0.22);
   }
   /// Circles have a strip of their own where the band is high enough for it and a number.
   [[nodiscard]] bool breathsApart() const {
@@ -288,7 +288,7 @@ private:
   /// Breaths give way to numbers beyond the limit and to flags, not to other numbers.
   void reserveBreaths() {
     const double radius = breathRadius();
-    const double y = breathsApart() ? place_.band.top() + 2 * radius : place_.band.center().y();
+    const double y = place_.band.top() + (breathsApart() ? 2 : 1.35) * radius;
     double lastRight = -1e9;
     for (const Time t : model_.breaths) {
       if (t < row_.begin || t >= row_.end) {

@@ -121,12 +121,23 @@ void RowPainter::paintCorridor() {
 
 /// Dots along the limits of the corridor; `over`: in paper's colour, where a band hides them.
 void RowPainter::paintDots(double from, double to, double y, bool over) {
-  QPen dots(over ? look_.paper : look_.ink, line_, Qt::CustomDashLine, Qt::FlatCap);
   constexpr double kPeriod = 4.5;
+  const QColor color = over ? look_.paper : look_.ink;
+  if (raster_) {
+    // Much faster than a dashed pen, and sharp.
+    painter_.setRenderHint(QPainter::Antialiasing, false);
+    const double step = kPeriod * std::max(1.0, line_);
+    const double first = std::ceil((from - geometry_.left) / step);
+    for (double dot = geometry_.left + first * step; dot < to; dot += step) {
+      painter_.fillRect(QRectF(dot, y - line_ / 2, step / 3, std::max(1.0, line_)), color);
+    }
+    return;
+  }
+  QPen dots(color, line_, Qt::CustomDashLine, Qt::FlatCap);
   dots.setDashPattern({1.5, kPeriod - 1.5});
   // One raster for all pieces of a row.
   dots.setDashOffset(std::fmod((from - geometry_.left) / line_, kPeriod));
-  painter_.setRenderHint(QPainter::Antialiasing, !raster_);
+  painter_.setRenderHint(QPainter::Antialiasing, true);
   painter_.setPen(dots);
   painter_.drawLine(QPointF(from, y), QPointF(to, y));
 }
@@ -174,15 +185,15 @@ void RowPainter::paintAxis() {
   if (!at) {
     return;
   }
-  painter_.setRenderHint(QPainter::Antialiasing, true);
-  painter_.setPen(QPen(look_.faintInk, line_, Qt::SolidLine, Qt::FlatCap));
+  painter_.setRenderHint(QPainter::Antialiasing, !raster_);
   const double y = place_.band.bottom();
-  painter_.drawLine(QPointF(at->from, y), QPointF(at->to, y));
+  const double thick = raster_ ? std::max(1.0, line_) : line_;
+  painter_.fillRect(QRectF(at->from, y - thick / 2, at->length(), thick), look_.faintInk);
   for (int i = 0; i <= 6; ++i) {
     const double tick = geometry_.left + geometry_.width * i / 6;
     if (tick <= at->to + 0.01) {
       const double length = geometry_.sizes.small * (i % 3 == 0 ? 0.35 : 0.2);
-      painter_.drawLine(QPointF(tick, y), QPointF(tick, y + length));
+      painter_.fillRect(QRectF(tick - thick / 2, y, thick, length), look_.faintInk);
     }
   }
 }

@@ -41,7 +41,7 @@ void paintHatch(QPainter& painter, const QRectF& box, double spacing, const QCol
 
 void paintWave(QPainter& painter, double from, double to, double y, double amplitude, double length,
                const QColor& color, double width) {
-  const double step = length / 8;
+  const double step = length / 6;
   QPolygonF points;
   for (double x = from; x < to; x += step) {
     points << QPointF(x, y - amplitude * std::sin((x - from) * 2 * M_PI / length));

@@ -207,7 +207,7 @@ double SheetPainter::figureColumn(const SheetFigure& figure, const QRectF& room)
 }
 
 double SheetPainter::largeFigures(double top) {
-  constexpr std::array<double, 4> kShares{0.26, 0.23, 0.27, 0.24};
+  constexpr std::array<double, 4> kShares{0.25, 0.22, 0.3, 0.23};
   double x = left_;
   double bottom = top;
   for (std::size_t i = 0; i < content_.figures.size(); ++i) {

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <array>
 
 namespace afterbeat::papers {
 
@@ -177,6 +178,20 @@ QString analysesWords(const Record& record, const Figures& figures, const Words&
            adviceWords(history.back(), say));
 }
 
+/// Utstein's words for the cause in the reader's language; any other as it stands.
+QString causeOfArrest(const std::string& cause, const Words& say) {
+  static constexpr std::array kKnown{
+      QT_TRANSLATE_NOOP("Papers", "presumed cardiac"), QT_TRANSLATE_NOOP("Papers", "medical"),
+      QT_TRANSLATE_NOOP("Papers", "trauma"),           QT_TRANSLATE_NOOP("Papers", "drug overdose"),
+      QT_TRANSLATE_NOOP("Papers", "drowning"),         QT_TRANSLATE_NOOP("Papers", "electrocution"),
+      QT_TRANSLATE_NOOP("Papers", "asphyxia"),
+  };
+  const QString words = ownText(cause, 40).replace(QLatin1Char('_'), QLatin1Char(' '));
+  const auto known = std::find_if(kKnown.begin(), kKnown.end(),
+                                  [&](const char* word) { return words == QLatin1String(word); });
+  return known != kKnown.end() ? say(*known) : words;
+}
+
 SheetSection eventSection(const Record& record, const Figures& figures, const Words& say) {
   SheetSection section{say(QT_TRANSLATE_NOOP("Papers", "What happened")), {}};
   const EventFacts& event = record.header.event;
@@ -199,7 +214,8 @@ SheetSection eventSection(const Record& record, const Figures& figures, const Wo
     unknown << say(QT_TRANSLATE_NOOP("Papers", "First help by"));
   }
   if (!event.cause.empty()) {
-    known << say(QT_TRANSLATE_NOOP("Papers", "presumed cause: %1")).arg(ownText(event.cause, 40));
+    known << say(QT_TRANSLATE_NOOP("Papers", "cause as recorded: %1"))
+                 .arg(causeOfArrest(event.cause, say));
   }
   if (!unknown.isEmpty()) {
     section.lines.push_back(blank(unknown));

@@ -789,10 +789,6 @@
         <translation>Erste Hilfe durch</translation>
     </message>
     <message>
-        <source>presumed cause: %1</source>
-        <translation>vermutete Ursache: %1</translation>
-    </message>
-    <message>
         <source>Hands off the chest: no time to measure it in</source>
         <translation>Ohne Druckmassage: keine Zeit, in der zu messen war</translation>
     </message>
@@ -1013,6 +1009,38 @@
     <message>
         <source>no pause</source>
         <translation>keine</translation>
+    </message>
+    <message>
+        <source>presumed cardiac</source>
+        <translation>vermutlich das Herz</translation>
+    </message>
+    <message>
+        <source>medical</source>
+        <translation>innere Erkrankung</translation>
+    </message>
+    <message>
+        <source>trauma</source>
+        <translation>Verletzung</translation>
+    </message>
+    <message>
+        <source>drug overdose</source>
+        <translation>Überdosis</translation>
+    </message>
+    <message>
+        <source>drowning</source>
+        <translation>Ertrinken</translation>
+    </message>
+    <message>
+        <source>electrocution</source>
+        <translation>Stromunfall</translation>
+    </message>
+    <message>
+        <source>asphyxia</source>
+        <translation>Ersticken</translation>
+    </message>
+    <message>
+        <source>cause as recorded: %1</source>
+        <translation>Ursache laut Aufzeichnung: %1</translation>
     </message>
 </context>
 </TS>
