@@ -340,68 +340,6 @@ private:
   Lane above_, band_;
 };
 
-void placeLegend(const RowsModel& model, const Lettering& lettering, RowsLayout& layout) {
-  const QRectF& room = layout.geometry.legend;
-  const double size = layout.geometry.sizes.small;
-  double x = room.left();
-  double y = room.top() + size * 0.8;
-  for (const LegendItem& item : legendItems(model)) {
-    const double wide = lettering.width(item.words, size, Weight::regular);
-    const double whole = legendShapeWidth(size) + wide;
-    if (x > room.left() && x + whole + size * 0.5 > room.right()) {
-      x = room.left();
-      y += size * 1.7;
-    }
-    PlacedText placed;
-    placed.role = TextRole::legend;
-    placed.size = size;
-    placed.text = lettering.elided(item.words, size, Weight::regular,
-                                   room.right() - x - legendShapeWidth(size));
-    placed.box = QRectF(x, y, std::min(whole, room.right() - x), size * 1.4);
-    placed.at = QPointF(x + legendShapeWidth(size), y + size * 0.7 + lettering.capHeight(size) / 2);
-    layout.texts.push_back(placed);
-    x += whole + size * 2;
-  }
-}
-
-void placeLeftOut(const RowsModel& model, const Lettering& lettering, RowsLayout& layout) {
-  const RowsGeometry& geometry = layout.geometry;
-  const Words& say = model.words;
-  const int from = geometry.leftOutFrom * 2;
-  const int to = from + geometry.leftOutCount * 2;
-  PlacedText placed;
-  placed.role = TextRole::leftOut;
-  placed.size = geometry.sizes.text;
-  const QString words =
-      say(QT_TRANSLATE_NOOP("Papers", "Minutes %1 to %2 do not fit on this page: %3 rows are left "
-                                      "out. All of them are counted in the figures."))
-          .arg(from)
-          .arg(to)
-          .arg(geometry.leftOutCount);
-  placed.text = lettering.elided(words, placed.size, Weight::bold, geometry.leftOut.width());
-  placed.weight = Weight::bold;
-  placed.box = geometry.leftOut;
-  placed.at = QPointF(geometry.leftOut.left(),
-                      geometry.leftOut.center().y() + lettering.capHeight(placed.size) / 2);
-  layout.texts.push_back(placed);
-}
-
-void placeNothing(const RowsModel& model, const Lettering& lettering, const QRectF& area,
-                  RowsLayout& layout) {
-  PlacedText placed;
-  placed.role = TextRole::nothing;
-  placed.size = layout.geometry.sizes.text;
-  placed.text = lettering.elided(
-      model.words(QT_TRANSLATE_NOOP("Papers", "Nothing in this record can be drawn as rows: no "
-                                              "electrodes, compressions, analysis or shock.")),
-      placed.size, Weight::regular, area.width());
-  placed.box = QRectF(area.left(), area.top(), area.width(), placed.size * 2);
-  placed.at = QPointF(area.left(), area.top() + placed.size * 1.5);
-  if (placed.box.bottom() <= area.bottom()) {
-    layout.texts.push_back(placed);
-  }
-}
-
 } // namespace
 
 RowsLayout layOutRows(const RowsModel& model, const Lettering& lettering, const QRectF& area,

@@ -119,6 +119,11 @@ struct LegendItem {
 
 /// The shapes this record shows.
 [[nodiscard]] std::vector<LegendItem> legendItems(const RowsModel& model);
+/// Parts of `layOutRows`: the legend, the sentence about rows left out, and the one for no rows.
+void placeLegend(const RowsModel& model, const Lettering& lettering, RowsLayout& layout);
+void placeLeftOut(const RowsModel& model, const Lettering& lettering, RowsLayout& layout);
+void placeNothing(const RowsModel& model, const Lettering& lettering, const QRectF& area,
+                  RowsLayout& layout);
 /// Width of a legend's shape for a text size.
 [[nodiscard]] double legendShapeWidth(double size);
 

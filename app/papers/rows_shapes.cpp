@@ -1,11 +1,9 @@
 #include "app/papers/rows_paint.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 #include <QPainterPath>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace afterbeat::papers {
@@ -41,7 +39,7 @@ void paintHatch(QPainter& painter, const QRectF& box, double spacing, const QCol
 
 void paintWave(QPainter& painter, double from, double to, double y, double amplitude, double length,
                const QColor& color, double width) {
-  const double step = length / 6;
+  const double step = length / 8;
   QPolygonF points;
   for (double x = from; x < to; x += step) {
     points << QPointF(x, y - amplitude * std::sin((x - from) * 2 * M_PI / length));
@@ -108,76 +106,6 @@ void paintRemarkTick(QPainter& painter, const QPointF& tip, double small, const 
   painter.setBrush(color);
   painter.drawPolygon(QPolygonF{{QPointF(tip.x() - half, tip.y() - small * 0.45),
                                  QPointF(tip.x() + half, tip.y() - small * 0.45), tip}});
-}
-
-double legendShapeWidth(double size) {
-  return size * 2.5;
-}
-
-std::vector<LegendItem> legendItems(const RowsModel& model) {
-  const Words& say = model.words;
-  std::vector<LegendItem> items;
-  const auto add = [&](LegendShape shape, const QString& words) {
-    items.push_back({shape, words});
-  };
-  const auto unknownRate = [](const BandRun& run) { return !run.beats && !run.rateKnown(); };
-  const bool someUnknown = std::any_of(model.runs.begin(), model.runs.end(), unknownRate);
-  if (!std::all_of(model.runs.begin(), model.runs.end(), unknownRate)) {
-    add(LegendShape::handsOn,
-        say(QT_TRANSLATE_NOOP("Papers", "hands on; height shows the compression rate")));
-  }
-  if (someUnknown) {
-    add(LegendShape::handsOnUnknownRate,
-        say(QT_TRANSLATE_NOOP("Papers", "hands on, rate not recorded")));
-  }
-  if (model.corridor && !model.runs.empty()) {
-    add(LegendShape::corridor,
-        say(QT_TRANSLATE_NOOP("Papers", "target %1–%2 a minute"))
-            .arg(say.plainNumber(model.corridor->low), say.plainNumber(model.corridor->high)));
-  }
-  if (!model.pauses.empty()) {
-    add(LegendShape::handsOff, say(QT_TRANSLATE_NOOP("Papers", "hands off, seconds")));
-  }
-  const bool beyond = std::any_of(model.pauses.begin(), model.pauses.end(),
-                                  [](const PauseShown& pause) { return pause.beyondLimit; });
-  if (beyond && model.pauseLimit) {
-    add(LegendShape::handsOffBeyond, say(QT_TRANSLATE_NOOP("Papers", "longer than %1 s"))
-                                         .arg(say.plainNumber(*model.pauseLimit)));
-  }
-  struct Known {
-    MarkKind kind;
-    LegendShape shape;
-    const char* words;
-  };
-  static constexpr std::array<Known, 8> kKnown{{
-      {MarkKind::shockGiven, LegendShape::shock, QT_TRANSLATE_NOOP("Papers", "shock given")},
-      {MarkKind::shockNotGiven, LegendShape::shockNotGiven,
-       QT_TRANSLATE_NOOP("Papers", "shock not given")},
-      {MarkKind::shockUnknown, LegendShape::shockUnknown,
-       QT_TRANSLATE_NOOP("Papers", "not recorded whether given")},
-      {MarkKind::analysisShock, LegendShape::analysisShock,
-       QT_TRANSLATE_NOOP("Papers", "analysis: shock advised")},
-      {MarkKind::analysisNoShock, LegendShape::analysisNoShock,
-       QT_TRANSLATE_NOOP("Papers", "analysis: no shock advised")},
-      {MarkKind::analysisInconclusive, LegendShape::analysisInconclusive,
-       QT_TRANSLATE_NOOP("Papers", "analysis: inconclusive")},
-      {MarkKind::remark, LegendShape::remark, QT_TRANSLATE_NOOP("Papers", "remark")},
-      {MarkKind::circulationReturned, LegendShape::circulation,
-       QT_TRANSLATE_NOOP("Papers", "circulation returned")},
-  }};
-  for (const Known& known : kKnown) {
-    if (std::any_of(model.marks.begin(), model.marks.end(),
-                    [&](const RowMark& mark) { return mark.kind == known.kind; })) {
-      add(known.shape, say(known.words));
-    }
-  }
-  if (!model.breaths.empty()) {
-    add(LegendShape::breath, say(QT_TRANSLATE_NOOP("Papers", "breath")));
-  }
-  if (!model.excluded.empty()) {
-    add(LegendShape::excluded, say(QT_TRANSLATE_NOOP("Papers", "not counted")));
-  }
-  return items;
 }
 
 void paintLegendShape(QPainter& painter, const QRectF& box, LegendShape shape, const RowsLook& look,

@@ -1,0 +1,219 @@
+#include "app/papers/rows_paint.h"
+
+#include <QBrush>
+#include <QImage>
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+namespace afterbeat::papers {
+
+namespace {
+
+/// A compression gets a line of its own from this width on.
+constexpr double kSeparatorRoomScreen = 3.0;
+constexpr double kSeparatorRoomPaper = 1.8;
+/// Height of a band in text sizes from which the corridor's limits are dotted.
+constexpr double kLeastForDots = 1.9;
+/// Pieces narrower than this are drawn together.
+constexpr double kColumn = 0.75;
+
+/// Dots on a transparent ground, two of five pixels.
+QBrush dotPattern(const QColor& color) {
+  QImage pattern(5, 1, QImage::Format_ARGB32_Premultiplied);
+  pattern.fill(Qt::transparent);
+  pattern.setPixelColor(0, 0, color);
+  pattern.setPixelColor(1, 0, color);
+  return QBrush(pattern);
+}
+
+} // namespace
+
+void RowPainter::paintCorridor() {
+  const auto at = span(model_.counted);
+  if (!at || !model_.corridor || model_.runs.empty()) {
+    return;
+  }
+  const double low = place_.band.bottom() - heightOf(model_.corridor->low);
+  const double high = place_.band.bottom() - heightOf(model_.corridor->high);
+  painter_.fillRect(QRectF(at->from, high, at->length(), low - high), look_.target);
+}
+
+/// Dots along the limits of the corridor; `over`: in paper's colour, where a band hides them.
+void RowPainter::paintDots(double from, double to, double y, bool over) {
+  constexpr double kPeriod = 4.5;
+  const QColor color = over ? look_.paper : look_.ink;
+  painter_.setRenderHint(QPainter::Antialiasing, !raster_);
+  if (raster_) {
+    // One fill of a pattern is much faster than a dashed pen, and sharp.
+    const double thick = std::max(1.0, line_);
+    painter_.fillRect(QRectF(from, y - thick / 2, to - from, thick), dotPattern(color));
+    return;
+  }
+  QPen dots(color, line_, Qt::CustomDashLine, Qt::FlatCap);
+  dots.setDashPattern({1.5, kPeriod - 1.5});
+  // One raster for all pieces of a row.
+  dots.setDashOffset(std::fmod((from - geometry_.left) / line_, kPeriod));
+  painter_.setPen(dots);
+  painter_.drawLine(QPointF(from, y), QPointF(to, y));
+}
+
+std::vector<double> RowPainter::corridorHeights() const {
+  // In a low band the dots would hide more than they tell; the tint remains.
+  if (!model_.corridor || model_.runs.empty() ||
+      place_.band.height() < kLeastForDots * geometry_.sizes.small) {
+    return {};
+  }
+  return {heightOf(model_.corridor->low), heightOf(model_.corridor->high)};
+}
+
+void RowPainter::paintCorridorLines() {
+  const auto at = span(model_.counted);
+  if (!at || at->length() <= 0) {
+    return;
+  }
+  for (const double height : corridorHeights()) {
+    paintDots(at->from, at->to, place_.band.bottom() - height, false);
+  }
+}
+
+/// The corridor's dots where a stepped band rises above them.
+void RowPainter::paintDotsOver(const QPolygonF& steps) {
+  const double base = place_.band.bottom();
+  for (const double height : corridorHeights()) {
+    const double y = base - height;
+    double from = 0;
+    bool open = false;
+    for (qsizetype i = 0; i + 1 < steps.size(); ++i) {
+      const bool above = steps[i].y() < y - line_ && steps[i + 1].y() < y - line_;
+      if (above && !open) {
+        from = steps[i].x();
+      } else if (!above && open && steps[i].x() > from) {
+        paintDots(from, steps[i].x(), y, true);
+      }
+      open = above;
+    }
+  }
+}
+
+void RowPainter::paintHandsOn() {
+  for (const BandRun& run : model_.runs) {
+    if (run.stretch.begin > row_.end) {
+      break;
+    }
+    const auto at = span(run.stretch);
+    if (!at) {
+      continue;
+    }
+    if (run.pieces.empty() || at->length() < line_) {
+      const double thick = raster_ ? 1.0 : line_;
+      painter_.setRenderHint(QPainter::Antialiasing, !raster_);
+      const double height = run.rateKnown() ? heightOf(*run.pieces.front().rate) : middleHeight();
+      painter_.fillRect(QRectF(std::min(at->from, geometry_.left + geometry_.width - thick),
+                               place_.band.bottom() - height, thick, height),
+                        look_.handsOn);
+    } else if (!run.rateKnown()) {
+      paintUnknownRate(*at);
+    } else {
+      paintRun(run);
+      paintSeparators(run);
+    }
+  }
+}
+
+/// The first piece of a run that reaches into the row.
+std::size_t RowPainter::firstPiece(const BandRun& run) const {
+  const auto found =
+      std::lower_bound(run.pieces.begin(), run.pieces.end(), row_.begin,
+                       [](const BandPiece& piece, Time t) { return piece.stretch.end <= t; });
+  return static_cast<std::size_t>(found - run.pieces.begin());
+}
+
+/// A run as one stepped shape; pieces narrower than a column are drawn together with their mean.
+void RowPainter::paintRun(const BandRun& run) {
+  const double base = place_.band.bottom();
+  QPolygonF steps;
+  double columnFrom = 0;
+  double area = 0;
+  double right = 0;
+  bool open = false;
+  const auto close = [&] {
+    const double y = base - area / (right - columnFrom);
+    steps << QPointF(columnFrom, y) << QPointF(right, y);
+    open = false;
+  };
+  for (std::size_t i = firstPiece(run); i < run.pieces.size(); ++i) {
+    const BandPiece& piece = run.pieces[i];
+    if (piece.stretch.begin >= row_.end) {
+      break;
+    }
+    const auto at = span(piece.stretch);
+    if (!at || at->length() <= 0) {
+      continue;
+    }
+    if (!open) {
+      columnFrom = at->from;
+      area = 0;
+      open = true;
+    }
+    right = at->to;
+    area += at->length() * heightOf(*piece.rate);
+    if (right - columnFrom >= kColumn) {
+      close();
+    }
+  }
+  if (open && right > columnFrom) {
+    close();
+  }
+  if (steps.isEmpty()) {
+    return;
+  }
+  steps.prepend(QPointF(steps.first().x(), base));
+  steps << QPointF(right, base);
+  painter_.setPen(Qt::NoPen);
+  painter_.setBrush(look_.handsOn);
+  painter_.setRenderHint(QPainter::Antialiasing, !raster_);
+  painter_.drawPolygon(steps);
+  paintDotsOver(steps);
+}
+
+/// Every compression as a line of paper in the band, where there is room.
+void RowPainter::paintSeparators(const BandRun& run) {
+  if (!run.beats || place_.band.height() < kLeastForDots * geometry_.sizes.small) {
+    return;
+  }
+  const double room = raster_ ? kSeparatorRoomScreen : kSeparatorRoomPaper;
+  painter_.setRenderHint(QPainter::Antialiasing, !raster_);
+  for (std::size_t i = firstPiece(run); i < run.pieces.size(); ++i) {
+    const BandPiece& piece = run.pieces[i];
+    if (piece.stretch.begin >= row_.end) {
+      break;
+    }
+    const double from = x(piece.stretch.begin);
+    const double wide = x(piece.stretch.end) - from;
+    if (i == 0 || wide < room || from < geometry_.left) {
+      continue;
+    }
+    const double thick = raster_ ? 1.0 : wide * 0.16;
+    painter_.fillRect(QRectF(from, place_.band.top(), thick, place_.band.height() - line_),
+                      look_.paper);
+  }
+}
+
+/// Lines across instead of a solid band: hands on, and nobody knows how fast.
+void RowPainter::paintUnknownRate(const Span& at) {
+  const double height = middleHeight();
+  const QRectF box(at.from, place_.band.bottom() - height, at.length(), height);
+  painter_.setRenderHint(QPainter::Antialiasing, true);
+  painter_.setPen(QPen(look_.handsOn, line_, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+  painter_.setBrush(Qt::NoBrush);
+  QList<QLineF> lines;
+  for (double y = box.top() + line_ * 2.4; y < box.bottom(); y += line_ * 2.4) {
+    lines.append(QLineF(box.left(), y, box.right(), y));
+  }
+  painter_.drawLines(lines);
+  painter_.drawRect(box.adjusted(line_ / 2, line_ / 2, -line_ / 2, 0));
+}
+
+} // namespace afterbeat::papers
