@@ -261,7 +261,7 @@ RC_GTEST_PROP(Figures, pausesLieInArrestIntervalsAndDoNotOverlap, ()) {
   for (std::size_t i = 0; i < f.pauses.size(); ++i) {
     const Interval& p = f.pauses[i].stretch;
     RC_ASSERT(p.end - p.begin > settings.pauseThreshold);
-    RC_ASSERT(i == 0 || f.pauses[i - 1].stretch.end <= p.begin);
+    RC_ASSERT((i == 0 || f.pauses[i - 1].stretch.end <= p.begin));
     RC_ASSERT(std::any_of(f.arrest.begin(), f.arrest.end(),
                           [&](const Interval& a) { return a.begin <= p.begin && p.end <= a.end; }));
     sum += seconds(p.end - p.begin);
@@ -277,7 +277,7 @@ RC_GTEST_PROP(Figures, everyMeasureKeepsItsPromises, ()) {
   for (const Measure& m : f.measures) {
     RC_ASSERT(m.value.has_value() == (m.status == Status::ok));
     RC_ASSERT(m.numerator.has_value() == m.denominator.has_value());
-    RC_ASSERT(!m.value || std::isfinite(*m.value));
+    RC_ASSERT((!m.value || std::isfinite(*m.value)));
     for (const WorkingPart& part : m.working) {
       RC_ASSERT(!label(part).empty());
     }

@@ -119,7 +119,7 @@ RC_GTEST_PROP(Working, addsUpToRates, ()) {
     expectClose(runs.n - runs.parts, *rate.numerator, "intervals");
     expectClose(runs.length, *rate.denominator, "length of the intervals");
     for (const WorkingPart& part : rate.working) {
-      RC_ASSERT(*part.n > 1 || part.from == part.to);
+      RC_ASSERT((*part.n > 1 || part.from == part.to));
     }
   }
   if (inRange.value && f.evidence != Evidence::segments) {
@@ -131,7 +131,7 @@ RC_GTEST_PROP(Working, addsUpToRates, ()) {
       const auto between = std::count_if(f.compressions.begin(), f.compressions.end(), [&](Time t) {
         return part.kind == Kind::compressionRun && part.from <= t && t <= part.to;
       });
-      RC_ASSERT(part.kind != Kind::compressionRun || static_cast<double>(between) == part.n);
+      RC_ASSERT((part.kind != Kind::compressionRun || static_cast<double>(between) == part.n));
     }
   }
   const auto moments = [&](Id id) { return sumOf(f[id], Kind::compressionRun).parts; };
@@ -163,7 +163,7 @@ RC_GTEST_PROP(Working, showsThePausesAroundShocks, ()) {
                        WorkingKind::adviceToShock, &ShockFigures::adviceToShock}};
   for (const Row& row : rows) {
     expectClose(sumOf(f[row.worst], row.kind).length, f[row.worst]);
-    RC_ASSERT(!f[row.worst].value || sumOf(f[row.worst], row.kind).parts == 1);
+    RC_ASSERT((!f[row.worst].value || sumOf(f[row.worst], row.kind).parts == 1));
     for (const WorkingPart& part : f[row.median].working) {
       const auto shock = std::find_if(f.shocks.begin(), f.shocks.end(), [&](const ShockFigures& s) {
         return s.number == static_cast<int>(part.n.value_or(0));
