@@ -1,1 +1,116 @@
-int main() { return 0; }
+#include "app/cli/commands.h"
+
+#include <CLI/CLI.hpp>
+
+namespace {
+
+using namespace afterbeat;
+using namespace afterbeat::cli;
+
+/// Options that decide how figures are computed.
+void addSettings(CLI::App& command, SettingWords& words) {
+  command.add_option("--profile", words.profile,
+                     "Guideline whose targets are used: an id, or a file of your own");
+  command
+      .add_option("--pause-threshold", words.pauseThreshold,
+                  "Hands off longer than this counts as a pause, seconds (0.5 to 5)")
+      ->capture_default_str();
+  command
+      .add_option("--window-end", words.windowEnd,
+                  "Where counting ends: last_activity or record_end")
+      ->capture_default_str();
+}
+
+/// What was typed.
+struct Typed {
+  std::vector<std::string> checkFiles;
+  MeasureOptions measure;
+  SheetCommand sheet;
+  GatherOptions gather;
+  RewriteOptions rewrite;
+};
+
+void addGather(CLI::App& app, GatherOptions& options) {
+  auto* command = app.add_subcommand(
+      "gather", "Merge sources of one case (event logs, WFDB records, CSV notes) into one log");
+  command
+      ->add_option("SOURCE[@OFFSET_S]", options.sources,
+                   "A source, and what is added to its times in seconds")
+      ->required();
+  command->add_option("-o,--output", options.output, "The log to write")->required();
+  command->add_option("--kind", options.kind, "Say what it was: rescue, drill or test")
+      ->check(CLI::IsMember({"rescue", "drill", "test"}));
+  command->add_option("--time-column", options.columns.time, "CSV: heading or number of the times");
+  command->add_option("--what-column", options.columns.what,
+                      "CSV: heading or number of what happened");
+  command->add_option("--value-column", options.columns.value,
+                      "CSV: heading or number of the values");
+  command->add_option("--remark-column", options.columns.remark,
+                      "CSV: heading or number of the remarks");
+}
+
+void addCommands(CLI::App& app, Typed& typed) {
+  auto* check = app.add_subcommand("check", "Say what is wrong with event logs");
+  check->add_option("FILE", typed.checkFiles, "Event logs")->required();
+
+  auto* measure = app.add_subcommand("measure", "Print the figures of event logs");
+  measure->add_option("FILE", typed.measure.files, "Event logs")->required();
+  measure->add_flag("--json", typed.measure.json, "Print JSON");
+  addSettings(*measure, typed.measure.settings);
+
+  auto* sheet = app.add_subcommand("sheet", "Write the handover sheet, one page of PDF");
+  sheet->add_option("FILE", typed.sheet.file, "Event log")->required();
+  sheet->add_option("-o,--output", typed.sheet.output, "The PDF to write")->required();
+  sheet->add_option("--paper", typed.sheet.paper, "A4 or Letter")
+      ->check(CLI::IsMember({"A4", "Letter"}))
+      ->capture_default_str();
+  sheet->add_option("--language", typed.sheet.language, "Language of the sheet: en or de")
+      ->check(CLI::IsMember({"en", "de"}))
+      ->capture_default_str();
+  addSettings(*sheet, typed.sheet.settings);
+
+  addGather(app, typed.gather);
+
+  auto* rewrite = app.add_subcommand("rewrite", "Read, salvage, write canonically and seal");
+  rewrite->add_option("FILE", typed.rewrite.file, "Event log")->required();
+  rewrite->add_option("-o,--output", typed.rewrite.output, "The log to write")->required();
+  rewrite
+      ->add_option("--new-header", typed.rewrite.newHeader,
+                   "For a log without a usable header: make one up, of this kind")
+      ->check(CLI::IsMember({"rescue", "drill", "test"}));
+}
+
+Exit run(const CLI::App& app, const Typed& typed, int argc, char** argv) {
+  if (app.got_subcommand("check")) {
+    return check(typed.checkFiles);
+  }
+  if (app.got_subcommand("measure")) {
+    return measure(typed.measure);
+  }
+  if (app.got_subcommand("sheet")) {
+    return sheet(typed.sheet, argc, argv);
+  }
+  if (app.got_subcommand("gather")) {
+    return gatherSources(typed.gather);
+  }
+  return rewrite(typed.rewrite);
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+  CLI::App app("Turns what was recorded during a cardiac-arrest rescue or drill into answers.\n"
+               "For review after the event: not a medical device, no prognosis, no diagnosis.",
+               "afterbeat-cli");
+  app.set_version_flag("--version", "afterbeat-cli " AFTERBEAT_VERSION);
+  app.require_subcommand(1);
+  Typed typed;
+  addCommands(app, typed);
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ParseError& error) {
+    const bool asked = app.exit(error) == 0; // help and version were asked for
+    return static_cast<int>(asked ? Exit::fine : Exit::wrongUse);
+  }
+  return static_cast<int>(run(app, typed, argc, argv));
+}

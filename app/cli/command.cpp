@@ -1,0 +1,134 @@
+#include "app/cli/command.h"
+
+#include "core/resuslog/write_log.h"
+#include "importers/gather/gather.h"
+
+#include <algorithm>
+#include <cstdio>
+
+#include <fmt/format.h>
+#include <spdlog/sinks/stdout_sinks.h>
+#include <spdlog/spdlog.h>
+
+namespace afterbeat::cli {
+namespace {
+
+/// Sources that are no event log by their name; everything else is tried as a log first.
+bool namedAsOtherSource(const std::filesystem::path& path) {
+  std::string ending = path.extension().string();
+  std::transform(ending.begin(), ending.end(), ending.begin(),
+                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  static const std::vector<std::string> kOther{".hea", ".dat", ".atr", ".csv", ".tsv", ".txt"};
+  return std::find(kOther.begin(), kOther.end(), ending) != kOther.end();
+}
+
+tl::expected<Opened, std::string> import(const std::string& file) {
+  auto imported = readAnySource(file);
+  if (!imported) {
+    return tl::unexpected(imported.error().sentence);
+  }
+  return Opened{file, std::move(imported->record), std::move(imported->problems), {}};
+}
+
+} // namespace
+
+tl::expected<Opened, std::string> open(const std::string& file, bool keepSamples) {
+  if (namedAsOtherSource(file)) {
+    return import(file);
+  }
+  ReadOptions options;
+  options.keepSamples = keepSamples;
+  auto log = readLogFile(file, options);
+  if (!log) {
+    return tl::unexpected(sentence(log.error()));
+  }
+  return Opened{file, std::move(log->records.front().record), std::move(log->problems),
+                std::move(log->sha256)};
+}
+
+std::string problemLine(const std::string& file, const Problem& problem) {
+  return fmt::format("{}:{}: {}: {}", file, problem.line, severityName(problem.severity),
+                     sentence(problem));
+}
+
+Exit tellProblems(const std::string& file, const std::vector<Problem>& problems, Severity least) {
+  Exit exit = Exit::fine;
+  for (const Problem& problem : problems) {
+    if (problem.severity >= least) {
+      fmt::print(stderr, "{}\n", problemLine(file, problem));
+    }
+    if (problem.severity == Severity::error) {
+      exit = Exit::problemsInData;
+    }
+  }
+  return exit;
+}
+
+void tell(const std::string& line) {
+  fmt::print(stderr, "afterbeat-cli: {}\n", line);
+}
+
+Exit flushOutput() {
+  if (std::fflush(stdout) != 0 || std::ferror(stdout) != 0) {
+    tell("The output could not be written.");
+    return Exit::readOrWriteFailed;
+  }
+  return Exit::fine;
+}
+
+bool sameFile(const std::filesystem::path& output, const std::filesystem::path& source) {
+  std::error_code error;
+  return std::filesystem::equivalent(output, source, error) && !error;
+}
+
+tl::expected<FigureSettings, std::string> settingsFrom(const SettingWords& words, Exit& failure) {
+  failure = Exit::wrongUse;
+  FigureSettings settings;
+  if (!(words.pauseThreshold >= 0.5 && words.pauseThreshold <= 5.0)) {
+    return tl::unexpected("The pause threshold must lie between 0.5 and 5 seconds.");
+  }
+  settings.pauseThreshold = *durationFromSeconds(words.pauseThreshold);
+  if (words.windowEnd == name(WindowEnd::recordEnd)) {
+    settings.windowEnd = WindowEnd::recordEnd;
+  } else if (words.windowEnd != name(WindowEnd::lastActivity)) {
+    return tl::unexpected("The window ends at last_activity or at record_end.");
+  }
+  if (words.profile.empty()) {
+    return settings;
+  }
+  if (const Profile* known = builtInProfile(words.profile)) {
+    settings.profile = *known;
+    return settings;
+  }
+  auto source = openFile(words.profile);
+  if (!source) {
+    if (!std::filesystem::exists(words.profile)) {
+      std::string ids;
+      for (const Profile& profile : builtInProfiles()) {
+        ids += (ids.empty() ? "" : ", ") + profile.id;
+      }
+      return tl::unexpected(fmt::format(
+          "There is no profile “{}” and no file of that name. Profiles that come with the program: "
+          "{}.",
+          words.profile, ids));
+    }
+    failure = Exit::readOrWriteFailed;
+    return tl::unexpected(
+        fmt::format("The profile {} cannot be read: {}.", words.profile, source.error().what));
+  }
+  failure = Exit::readOrWriteFailed;
+  const auto text = readAll(**source, 1 << 20);
+  if (!text) {
+    return tl::unexpected(
+        fmt::format("The profile {} cannot be read: {}.", words.profile, text.error().what));
+  }
+  auto profile = parseProfile(*text);
+  if (!profile) {
+    return tl::unexpected(
+        fmt::format("The profile {} is not usable: {}", words.profile, profile.error()));
+  }
+  settings.profile = std::move(*profile);
+  return settings;
+}
+
+} // namespace afterbeat::cli

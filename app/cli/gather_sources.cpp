@@ -1,0 +1,89 @@
+#include "app/cli/commands.h"
+#include "core/bytes/byte_source.h"
+#include "core/bytes/digest.h"
+#include "core/resuslog/write_log.h"
+#include "importers/gather/gather.h"
+
+#include <cmath>
+#include <cstdlib>
+
+#include <fmt/format.h>
+
+namespace afterbeat::cli {
+namespace {
+
+/// SOURCE@OFFSET_S taken apart; an @ that no number follows belongs to the name.
+struct Named {
+  std::string path;
+  std::optional<Duration> offset;
+};
+
+Named takeApart(const std::string& word) {
+  const auto at = word.rfind('@');
+  if (at == std::string::npos || at + 1 == word.size()) {
+    return {word, {}};
+  }
+  const char* begin = word.c_str() + at + 1;
+  char* end = nullptr;
+  const double s = std::strtod(begin, &end); // the program keeps the "C" number locale
+  const auto offset = durationFromSeconds(s);
+  return *end == '\0' && offset ? Named{word.substr(0, at), offset} : Named{word, {}};
+}
+
+std::string digestOf(const std::string& path) {
+  auto source = openFile(path);
+  if (!source) {
+    source = openFile(path + ".hea");
+  }
+  if (!source) {
+    return {};
+  }
+  const auto bytes = readAll(**source, std::uint64_t{2} << 30);
+  return bytes ? sha256Hex(*bytes) : std::string{};
+}
+
+std::optional<RecordKind> kindFrom(const std::string& word) {
+  if (word == "rescue") {
+    return RecordKind::rescue;
+  }
+  if (word == "drill") {
+    return RecordKind::drill;
+  }
+  return word == "test" ? std::optional{RecordKind::test} : std::nullopt;
+}
+
+} // namespace
+
+Exit gatherSources(const GatherOptions& options) {
+  std::vector<GatherSource> sources;
+  Exit exit = Exit::fine;
+  for (const std::string& word : options.sources) {
+    const Named named = takeApart(word);
+    if (sameFile(options.output, named.path)) {
+      tell(fmt::format("{} would be overwritten; choose another name for the output.", named.path));
+      return Exit::wrongUse;
+    }
+    auto imported = readAnySource(named.path, options.columns);
+    if (!imported) {
+      tell(fmt::format("{}: {}", named.path, imported.error().sentence));
+      return Exit::readOrWriteFailed;
+    }
+    exit = worse(exit, tellProblems(named.path, imported->problems, Severity::info));
+    sources.push_back({std::move(*imported), std::filesystem::path(named.path).filename().string(),
+                       digestOf(named.path), named.offset});
+  }
+  Imported merged = gather(std::move(sources));
+  exit = worse(exit, tellProblems(options.output, merged.problems, Severity::info));
+  if (const auto kind = kindFrom(options.kind)) {
+    merged.record.header.kind = *kind;
+  }
+  const auto written = replaceFile(
+      options.output, [&](const ByteSink& sink) { return writeRecord(merged.record, sink); });
+  if (!written) {
+    tell(fmt::format("{} could not be written: {}.", options.output, written.error().what));
+    return Exit::readOrWriteFailed;
+  }
+  return exit;
+}
+
+} // namespace afterbeat::cli
