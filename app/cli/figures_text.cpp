@@ -1,9 +1,11 @@
 #include "app/cli/figures_text.h"
 
+#include <algorithm>
 #include <cmath>
 #include <string_view>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 namespace afterbeat::cli {
 namespace {
@@ -73,9 +75,45 @@ std::string withSource(const std::string& words, const Citation& source) {
   return fmt::format("{} [{}]", words, markWords(source.mark));
 }
 
+/// Breaths a minute are held against a target only once an advanced airway is in place.
+bool advancedAirway(const Record& record) {
+  return std::any_of(record.entries.begin(), record.entries.end(), [](const Entry& entry) {
+    const auto* airway = entry.complete<entry::Airway>();
+    return airway != nullptr &&
+           (airway->device == AirwayDevice::supraglottic || airway->device == AirwayDevice::tube);
+  });
+}
+
+std::string rangeText(const Range& range, const char* unit) {
+  return range.low == range.high
+             ? fmt::format("target {:g}{}", range.low, unit)
+             : fmt::format("target {:g} to {:g}{}", range.low, range.high, unit);
+}
+
+std::string depthTargetText(const Profile& profile, PatientCategory category) {
+  const auto it = profile.depth.find(category);
+  if (it == profile.depth.end()) {
+    return "";
+  }
+  const DepthTarget& target = it->second.value;
+  return withSource(target.range ? rangeText(*target.range, " mm") : "target " + target.words,
+                    it->second.source);
+}
+
+std::string breathTargetText(const Profile& profile, const Record& record) {
+  const auto it = profile.advancedAirwayBreaths.find(record.header.patient);
+  if (it == profile.advancedAirwayBreaths.end() || !advancedAirway(record)) {
+    return "";
+  }
+  return withSource(rangeText(it->second.value, "/min with an advanced airway"), it->second.source);
+}
+
 /// The target that belongs to a measure, in words; empty if the profile has none.
-std::string targetText(MeasureId id, const Profile& profile) {
+std::string targetText(MeasureId id, const Profile& profile, const Record& record) {
   using enum MeasureId;
+  const auto limitText = [](const char* words, const std::optional<Target<double>>& limit) {
+    return limit ? withSource(words + lengthText(limit->value), limit->source) : "";
+  };
   switch (id) {
   case handsOffFraction:
     return profile.fractionTarget
@@ -89,25 +127,46 @@ std::string targetText(MeasureId id, const Profile& profile) {
                : "";
   case compressionRate:
   case compressionRateInRange:
-    return profile.ratePerMin
-               ? withSource(fmt::format("target {:g} to {:g}/min", profile.ratePerMin->value.low,
-                                        profile.ratePerMin->value.high),
-                            profile.ratePerMin->source)
-               : "";
+    return profile.ratePerMin ? withSource(rangeText(profile.ratePerMin->value, "/min"),
+                                           profile.ratePerMin->source)
+                              : "";
+  case compressionDepth:
+  case compressionDepthInRange:
+    return depthTargetText(profile, record.header.patient);
+  case ventilationsPerMinute:
+    return breathTargetText(profile, record);
   case longestPause:
   case pausesOverLimit:
-    return profile.pauseLimit ? withSource("limit " + lengthText(profile.pauseLimit->value),
-                                           profile.pauseLimit->source)
-                              : "";
+    return limitText("limit ", profile.pauseLimit);
   case preShockPauseMedian:
   case preShockPauseWorst:
-    return profile.preShockPauseLimit
-               ? withSource("target below " + lengthText(profile.preShockPauseLimit->value),
-                            profile.preShockPauseLimit->source)
-               : "";
+    return limitText("target below ", profile.preShockPauseLimit);
   default:
     return "";
   }
+}
+
+/// What a figure depends on or leaves out: threshold, excluded time, coverage.
+std::string remarkText(MeasureId id, const Figures& figures) {
+  std::vector<std::string> remarks;
+  const MeasureInfo& info = measureInfo(id);
+  if (figures[id].status != Status::ok) {
+    return "";
+  }
+  if (info.dependsOnThreshold) {
+    remarks.push_back(
+        fmt::format("pause: more than {:g} s", seconds(figures.settings.pauseThreshold)));
+  }
+  if (info.unit == "1" && figures[id].denominator && figures.excludedLength > Duration{}) {
+    remarks.push_back(lengthText(seconds(figures.excludedLength)) + " excluded");
+  }
+  for (const Coverage& coverage : figures.coverage) {
+    if (coverage.id == id && coverage.used < coverage.of) {
+      remarks.push_back(fmt::format("known for {:g} of {:g}{}", coverage.used, coverage.of,
+                                    id == MeasureId::compressionRate ? " s" : ""));
+    }
+  }
+  return remarks.empty() ? "" : fmt::format("({})", fmt::join(remarks, ", "));
 }
 
 void addHead(std::string& out, const Opened& opened) {
@@ -133,13 +192,16 @@ void addHead(std::string& out, const Opened& opened) {
   out += line + "\n";
 }
 
-void addMeasures(std::string& out, const Figures& figures) {
+void addMeasures(std::string& out, const Record& record, const Figures& figures) {
   for (const Group& group : groups()) {
     out += fmt::format("\n{}\n", group.title);
     for (const MeasureId id : group.ids) {
       std::string line =
-          fmt::format("  {:<38}{:<18}{}", measureInfo(id).title, valueText(figures[id]),
-                      targetText(id, figures.settings.profile));
+          fmt::format("  {:<38}{:<18}", measureInfo(id).title, valueText(figures[id]));
+      for (const std::string& words :
+           {targetText(id, figures.settings.profile, record), remarkText(id, figures)}) {
+        line += words.empty() ? "" : words + "  ";
+      }
       line.erase(line.find_last_not_of(' ') + 1);
       out += line + "\n";
     }
@@ -252,7 +314,7 @@ std::string lengthText(double s) {
 std::string figuresText(const Opened& opened, const Figures& figures) {
   std::string out;
   addHead(out, opened);
-  addMeasures(out, figures);
+  addMeasures(out, opened.record, figures);
   addPauses(out, opened.record, figures);
   addShocks(out, opened.record, figures);
   addWindow(out, opened.record, figures);
