@@ -85,13 +85,13 @@ tl::expected<FigureSettings, std::string> settingsFrom(const SettingWords& words
   failure = Exit::wrongUse;
   FigureSettings settings;
   if (!(words.pauseThreshold >= 0.5 && words.pauseThreshold <= 5.0)) {
-    return tl::unexpected("The pause threshold must lie between 0.5 and 5 seconds.");
+    return tl::unexpected(std::string("The pause threshold must lie between 0.5 and 5 seconds."));
   }
   settings.pauseThreshold = *durationFromSeconds(words.pauseThreshold);
   if (words.windowEnd == name(WindowEnd::recordEnd)) {
     settings.windowEnd = WindowEnd::recordEnd;
   } else if (words.windowEnd != name(WindowEnd::lastActivity)) {
-    return tl::unexpected("The window ends at last_activity or at record_end.");
+    return tl::unexpected(std::string("The window ends at last_activity or at record_end."));
   }
   if (words.profile.empty()) {
     return settings;
