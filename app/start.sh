@@ -14,7 +14,7 @@ cmake --preset release -DAFTERBEAT_TESTS=OFF >build-release.log 2>&1 || { cat bu
 rm -f build-release.log
 cmake --build build/release --target afterbeat afterbeat-cli
 
-record=${record:-samples/ferry-terminal-rescue.resuslog}
+record=${record:-samples/ferry-terminal.resuslog}
 if [[ -n ${DISPLAY:-} || -n ${WAYLAND_DISPLAY:-} ]]; then
   echo "3. Opening $record"
   exec build/release/bin/afterbeat "$record"
