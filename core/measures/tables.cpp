@@ -171,16 +171,21 @@ Time cycleBegin(const Figures& figures, Time analysisEnd, std::optional<Time> ne
 std::vector<CycleRow> cycleStretches(const Record& record, const Figures& figures) {
   const Interval& window = *figures.window;
   const std::vector<Interval> analyses = mergedAnalyses(record);
+  std::vector<CycleRow> rows;
+  const auto addOpen = [&rows](const Interval& stretch) {
+    if (stretch.begin < stretch.end) {
+      rows.push_back({stretch, true, {}, {}});
+    }
+  };
   if (analyses.empty()) {
-    return {{window, true, {}, {}}};
+    return rows;
   }
-  std::vector<CycleRow> rows{{{window.begin, analyses.front().begin}, true, {}, {}}};
+  addOpen({window.begin, analyses.front().begin});
   for (std::size_t i = 0; i + 1 < analyses.size(); ++i) {
     const Time next = analyses[i + 1].begin;
     rows.push_back({{cycleBegin(figures, analyses[i].end, next), next}, false, {}, {}});
   }
-  rows.push_back(
-      {{cycleBegin(figures, analyses.back().end, std::nullopt), window.end}, true, {}, {}});
+  addOpen({cycleBegin(figures, analyses.back().end, std::nullopt), window.end});
   return rows;
 }
 
@@ -188,7 +193,7 @@ std::vector<CycleRow> cycleStretches(const Record& record, const Figures& figure
 
 std::vector<MinuteRow> minuteTable(const Record& record, const Figures& figures,
                                    const CompressionQuality& quality) {
-  if (!figures.window) {
+  if (!figures.window || figures.window->begin == figures.window->end) {
     return {};
   }
   const Epochs epochs(*figures.window);

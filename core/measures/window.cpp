@@ -18,11 +18,11 @@ void widen(std::optional<Interval>& span, Time from, Time to) {
 
 void widenBySamples(const Record& record, std::optional<Interval>& span) {
   for (const Channel& channel : record.channels) {
-    if (!channel.blocks.empty()) {
-      widen(span, channel.blocks.front().t, channel.blocks.front().t);
+    for (const SampleBlock& block : channel.blocks) {
+      widen(span, block.t, block.t);
     }
-    if (channel.lastLine) {
-      widen(span, *channel.lastLine, *channel.lastLine);
+    if (channel.firstLine && channel.lastLine) {
+      widen(span, *channel.firstLine, *channel.lastLine);
     }
   }
 }

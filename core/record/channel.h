@@ -43,8 +43,8 @@ struct Channel {
   std::vector<std::int16_t> samples;
   /// In time order, not overlapping; continuous neighbours are joined.
   std::vector<SampleBlock> blocks;
-  /// The latest `t` of a `samples` line of this channel; empty if there is none.
-  std::optional<Time> lastLine;
+  /// The earliest and the latest `t` of a usable `samples` line of this channel; empty if none.
+  std::optional<Time> firstLine, lastLine;
 
   /// Physical value of a raw one; NaN for a missing sample.
   [[nodiscard]] double physical(std::int16_t raw) const {

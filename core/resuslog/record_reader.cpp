@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 #include <fmt/format.h>
 
@@ -231,7 +232,9 @@ void RecordReader::keep(EntryRead read) {
 void RecordReader::seal(FlatObject& object, const EndLine& end,
                         const std::vector<std::string>& actual, const Line& line) {
   EntryRead read = readEntry(object, out_.record.header, line.number);
-  problems_.insert(problems_.end(), read.problems.begin(), read.problems.end());
+  std::copy_if(read.problems.begin(), read.problems.end(), std::back_inserter(problems_),
+               // The seal holds without a time.
+               [](const Problem& p) { return p.kind != ProblemKind::missingKey; });
   place(read.entry.hasTime ? std::optional{read.entry.t} : std::nullopt, std::nullopt, true, line);
   if (end.entries != static_cast<double>(entryLines_)) {
     problems_.push_back({line.number,

@@ -140,6 +140,10 @@ std::string Rewriter::madeUpHeader() const {
   Header header = log_.record.header;
   header.id = newId(file_, index_);
   header.derivedFrom = origin();
+  if (!header.recorded) { // required; a clock that was never set shows that it means nothing
+    header.recorded = WallTime{{}, {}, false};
+    header.clock.state = ClockState::unset;
+  }
   return headerLine(header, log_.record.channels);
 }
 

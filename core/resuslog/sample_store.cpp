@@ -34,6 +34,7 @@ bool SampleStore::add(Time t, std::size_t count, std::string_view base64, int li
   }
   written_.push_back({t, first, count, line});
   total_ += count;
+  channel_.firstLine = std::min(channel_.firstLine.value_or(t), t);
   channel_.lastLine = std::max(channel_.lastLine.value_or(t), t);
   return true;
 }

@@ -156,7 +156,8 @@ private:
         }
       }
       channel.blocks = std::move(kept);
-      if (channel.lastLine) {
+      if (channel.firstLine && channel.lastLine) {
+        *channel.firstLine += offset;
         *channel.lastLine += offset;
       }
       result_.record.channels.push_back(std::move(channel));

@@ -147,6 +147,7 @@ Record shifted(Record record, Duration by) {
     for (SampleBlock& block : channel.blocks) {
       shift(block.t, by);
     }
+    shift(channel.firstLine, by);
     shift(channel.lastLine, by);
   }
   return record;

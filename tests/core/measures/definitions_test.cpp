@@ -15,9 +15,8 @@ TEST(Definitions, EveryMeasureStandsOnThePageAsPrinted) {
   const std::string page{std::istreambuf_iterator<char>(in), {}};
   for (int i = 0; i < static_cast<int>(MeasureId::count_); ++i) {
     const MeasureInfo& info = measureInfo(static_cast<MeasureId>(i));
-    const std::string row =
-        fmt::format("| `{}` | {} | {} | {} ({}) |\n", info.name, info.unit, info.definition,
-                    info.source, markWords(info.mark));
+    const std::string row = fmt::format("| `{}` | {} | {} | {} ({}) |\n", info.name, info.unit,
+                                        info.definition, info.source, markWords(info.mark));
     EXPECT_NE(page.find(row), std::string::npos) << row;
     EXPECT_EQ(measureInfo(info.name), &info);
   }

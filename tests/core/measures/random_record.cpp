@@ -350,6 +350,7 @@ void addSamples(const Scenario& s, Record& record) {
     channel.blocks.push_back({atMs(ms), channel.samples.size(), 25});
     channel.samples.resize(channel.samples.size() + 25);
     // The last line of a joined block begins later than the block.
+    channel.firstLine = atMs(ms);
     channel.lastLine = atMs(ms + (s.profile % 2) * s.unitMs);
   }
   record.channels.push_back(channel);

@@ -185,7 +185,7 @@ void findWindow(Facts& f) {
       for (const SampleBlock& block : channel.blocks) {
         takeLater(end, f.grid.at(block.t));
       }
-      if (channel.lastLine) {
+      if (channel.firstLine && channel.lastLine) {
         takeLater(end, f.grid.at(*channel.lastLine));
       }
     }

@@ -60,7 +60,7 @@ MinuteRow minute(const Facts& f, int from, int to, bool last) {
 } // namespace
 
 void minutes(const Facts& f, Figures& figures) {
-  if (!f.windowBegin) {
+  if (!f.windowBegin || *f.windowBegin == *f.windowEnd) {
     return;
   }
   for (int from = *f.windowBegin; true; from += f.grid.minute()) {
@@ -82,6 +82,9 @@ void cycles(const Facts& f, Figures& figures) {
     analysed.put(a.from, a.to);
   }
   const std::vector<std::pair<int, int>> analyses = analysed.runs();
+  if (analyses.empty()) {
+    return;
+  }
   struct Row {
     int from, to;
     bool open;
@@ -96,7 +99,10 @@ void cycles(const Facts& f, Figures& figures) {
         from = s.at;
       }
     }
-    rows.push_back({from, to, n == 0 || lastRow});
+    const bool open = n == 0 || lastRow;
+    if (!open || from < to) {
+      rows.push_back({from, to, open});
+    }
     from = lastRow ? to : analyses[n].second;
   }
   for (std::size_t n = 0; n < rows.size(); ++n) {
