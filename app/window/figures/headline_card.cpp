@@ -1,0 +1,99 @@
+#include "app/window/figures/headline_card.h"
+
+#include <QFontMetrics>
+#include <QKeyEvent>
+#include <QPainter>
+
+namespace afterbeat::window {
+
+namespace {
+
+constexpr int kMargin = 10;
+
+QFont scaled(QFont font, double by, QFont::Weight weight) {
+  font.setPointSizeF(font.pointSizeF() * by);
+  font.setWeight(weight);
+  return font;
+}
+
+} // namespace
+
+HeadlineCard::HeadlineCard(QWidget* parent) : QAbstractButton(parent) {
+  setCheckable(true);
+  setFocusPolicy(Qt::StrongFocus);
+  setCursor(Qt::PointingHandCursor);
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+void HeadlineCard::setCard(const CardText& text) {
+  text_ = text;
+  setText(text.title);
+  setAccessibleName(QStringLiteral("%1: %2").arg(text.title, text.number));
+  setAccessibleDescription(text.sentence);
+  setToolTip(text.sentence);
+  updateGeometry();
+  update();
+}
+
+QFont HeadlineCard::numberFont() const {
+  return scaled(font(), text_.isNumber ? 1.9 : 1.25, QFont::Bold);
+}
+
+QFont HeadlineCard::noteFont() const {
+  return scaled(font(), 0.92, QFont::Normal);
+}
+
+QSize HeadlineCard::sizeHint() const {
+  const QFontMetrics title(font()), note(noteFont()), number(numberFont());
+  const int width =
+      std::max({title.horizontalAdvance(text_.title), number.horizontalAdvance(text_.number),
+                note.horizontalAdvance(text_.note)});
+  const int numberHeight = QFontMetrics(scaled(font(), 1.9, QFont::Bold)).height();
+  return {width + 2 * kMargin, title.height() + numberHeight + 2 * note.height() + 14};
+}
+
+QSize HeadlineCard::minimumSizeHint() const {
+  return {QFontMetrics(font()).horizontalAdvance(QStringLiteral("mmmmmmmm")), sizeHint().height()};
+}
+
+void HeadlineCard::paintEvent(QPaintEvent*) {
+  const Look look = Look::of(palette(), font());
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const QRectF frame = QRectF(rect()).adjusted(0.5, 2.5, -0.5, -2.5);
+  if (isChecked() || underMouse() || hasFocus()) {
+    painter.setPen(isChecked() || hasFocus() ? QPen(look.accent, hasFocus() ? 2 : 1)
+                                             : QPen(look.line, 1));
+    painter.setBrush(isChecked() ? QBrush(look.accentSoft) : QBrush(Qt::NoBrush));
+    painter.drawRoundedRect(frame.adjusted(0.5, 0.5, -0.5, -0.5), 6, 6);
+  }
+  const QRect inner = rect().adjusted(kMargin, 6, -kMargin, -6);
+  const auto line = [&](const QFont& f, const QColor& color, int top, const QString& text) {
+    const QFontMetrics metrics(f);
+    painter.setFont(f);
+    painter.setPen(color);
+    painter.drawText(QRect(inner.left(), top, inner.width(), metrics.height()),
+                     Qt::AlignLeft | Qt::AlignVCenter,
+                     metrics.elidedText(text, Qt::ElideRight, inner.width()));
+    return top + metrics.height();
+  };
+  line(font(), look.faintInk, inner.top(), text_.title);
+  const int noteTop = inner.bottom() + 1 - 2 * QFontMetrics(noteFont()).height();
+  const int titleBottom = inner.top() + QFontMetrics(font()).height();
+  const int numberHeight = QFontMetrics(numberFont()).height();
+  line(numberFont(), text_.attention ? look.attention : look.ink,
+       titleBottom + (noteTop - titleBottom - numberHeight) / 2, text_.number);
+  const int targetTop = line(noteFont(), look.faintInk, noteTop, text_.note);
+  line(text_.attention ? scaled(font(), 0.92, QFont::Bold) : noteFont(),
+       text_.attention ? look.attention : look.faintInk, targetTop, text_.target);
+}
+
+void HeadlineCard::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    click();
+    return;
+  }
+  QAbstractButton::keyPressEvent(event);
+}
+
+} // namespace afterbeat::window

@@ -1,0 +1,179 @@
+#include "app/window/figures/working_panel.h"
+
+#include "app/window/look/figure_words.h"
+#include "app/window/look/look.h"
+#include "app/window/session/selection.h"
+#include "app/window/session/session.h"
+
+#include <QCoreApplication>
+#include <QHeaderView>
+#include <QLabel>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace afterbeat::window {
+
+namespace {
+
+QLabel* sentenceLabel(QWidget* parent) {
+  auto* label = new QLabel(parent);
+  label->setWordWrap(true);
+  label->setTextFormat(Qt::PlainText);
+  label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  return label;
+}
+
+QString asText(std::string_view text) {
+  return QString::fromUtf8(text.data(), static_cast<int>(text.size()));
+}
+
+QString markText(SourceMark mark) {
+  return QCoreApplication::translate("Measures", std::string(markWords(mark)).c_str());
+}
+
+QString fromTo(const Measure& measure) {
+  if (measure.status != Status::ok || !measure.numerator || !measure.denominator) {
+    return {};
+  }
+  const auto part = [&measure](double value, bool denominator) {
+    const bool lengths = measure.id == MeasureId::handsOffFraction ||
+                         measure.id == MeasureId::chestCompressionFraction ||
+                         (denominator && measureInfo(measure.id).unit == "/min");
+    return lengths ? lengthWords(Duration{std::llround(value * 1e6)})
+                   : words().number(value, value == std::floor(value) ? 0 : 1);
+  };
+  return QCoreApplication::translate("WorkingPanel", "%1 of %2.")
+      .arg(part(*measure.numerator, false), part(*measure.denominator, true));
+}
+
+QString evidenceText(Evidence evidence) {
+  switch (evidence) {
+  case Evidence::compressions:
+    return QCoreApplication::translate("WorkingPanel", "Evidence: single compressions.");
+  case Evidence::segments:
+    return QCoreApplication::translate("WorkingPanel", "Evidence: stretches of compressions.");
+  case Evidence::both:
+    return QCoreApplication::translate("WorkingPanel",
+                                       "Evidence: single compressions, and stretches where no "
+                                       "single ones were recorded.");
+  case Evidence::none:
+    break;
+  }
+  return QCoreApplication::translate("WorkingPanel", "No compressions were recorded.");
+}
+
+} // namespace
+
+QString definitionText(const Figures& figures, MeasureId id) {
+  const MeasureInfo& info = measureInfo(id);
+  QStringList sentences{QCoreApplication::translate("Measures", info.definition.data())};
+  if (info.dependsOnThreshold) {
+    sentences << QCoreApplication::translate(
+                     "WorkingPanel", "Hands off counts as a pause when longer than %1 s, and then "
+                                     "in full.")
+                     .arg(words().plainNumber(seconds(figures.settings.pauseThreshold)));
+  }
+  if (const QString ratio = fromTo(figures[id]); !ratio.isEmpty()) {
+    sentences.prepend(ratio);
+  }
+  for (const Coverage& coverage : figures.coverage) {
+    if (coverage.id == id) {
+      sentences << QCoreApplication::translate("WorkingPanel", "%1 of %2 could be used.")
+                       .arg(words().plainNumber(coverage.used), words().plainNumber(coverage.of));
+    }
+  }
+  if (figures.excludedLength > Duration::zero()) {
+    sentences << QCoreApplication::translate("WorkingPanel",
+                                             "%1 were excluded and count in no figure.")
+                     .arg(lengthWords(figures.excludedLength));
+  }
+  return sentences.join(QLatin1Char(' '));
+}
+
+QString sourceText(const Figures& figures, MeasureId id) {
+  const MeasureInfo& info = measureInfo(id);
+  return QCoreApplication::translate("WorkingPanel", "Source: %1. Mark: %2.\n%3\nTargets: %4.")
+      .arg(asText(info.source), markText(info.mark), evidenceText(figures.evidence),
+           QString::fromStdString(figures.settings.profile.name));
+}
+
+WorkingPanel::WorkingPanel(Session& session, Selection& selection, QWidget* parent)
+    : QWidget(parent), session_(session), selection_(selection), title_(sentenceLabel(this)),
+      definition_(sentenceLabel(this)), source_(sentenceLabel(this)), none_(sentenceLabel(this)),
+      table_(new QTableView(this)) {
+  QFont bold = font();
+  bold.setBold(true);
+  title_->setFont(bold);
+  title_->setAccessibleName(tr("Chosen figure"));
+  definition_->setAccessibleName(tr("Definition"));
+  source_->setAccessibleName(tr("Source"));
+  table_->setModel(&model_);
+  table_->setAccessibleName(tr("Working of the figure"));
+  table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+  table_->setSelectionMode(QAbstractItemView::SingleSelection);
+  table_->setShowGrid(false);
+  table_->setTabKeyNavigation(false);
+  table_->verticalHeader()->hide();
+  table_->horizontalHeader()->setStretchLastSection(true);
+  table_->horizontalHeader()->setHighlightSections(false);
+  table_->setFrameShape(QFrame::NoFrame);
+  table_->setWordWrap(false);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(12, 12, 12, 12);
+  layout->addWidget(title_);
+  layout->addWidget(definition_);
+  layout->addWidget(none_);
+  layout->addWidget(table_, 1);
+  layout->addWidget(source_);
+  connect(table_, &QTableView::activated, this, &WorkingPanel::jump);
+  connect(&session_, &Session::figuresChanged, this, &WorkingPanel::refresh);
+  connect(&selection_, &Selection::measureChanged, this, &WorkingPanel::refresh);
+  refresh();
+}
+
+QString WorkingPanel::titleText() const {
+  return title_->text();
+}
+
+void WorkingPanel::refresh() {
+  const auto id = selection_.measure();
+  const bool chosen = id && session_.hasRecord();
+  definition_->setVisible(chosen);
+  source_->setVisible(chosen);
+  if (!chosen) {
+    model_.clear();
+    title_->setText(tr("No figure is chosen"));
+    none_->setText(tr("Choose a figure above, or one from the list of all figures: what it was "
+                      "made from is shown here and over the rows."));
+    none_->show();
+    table_->hide();
+    return;
+  }
+  const Figures& figures = session_.figures();
+  title_->setText(tr("%1, %2: the working").arg(titleWords(*id), valueWords(figures[*id])));
+  definition_->setText(definitionText(figures, *id));
+  source_->setText(sourceText(figures, *id));
+  model_.show(session_.record(), session_.loaded().figures, *id);
+  const bool empty = model_.rowCount() == 0;
+  none_->setVisible(empty);
+  none_->setText(figures[*id].status == Status::notRecorded
+                     ? tr("The record does not hold what this figure is made from.")
+                     : tr("No stretch or moment went into this figure."));
+  table_->setVisible(!empty);
+  fitColumns();
+}
+
+void WorkingPanel::fitColumns() {
+  table_->resizeColumnToContents(WorkingModel::fromColumn);
+  table_->resizeColumnToContents(WorkingModel::lengthColumn);
+  table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 6);
+}
+
+void WorkingPanel::jump(const QModelIndex& index) {
+  if (index.isValid()) {
+    const WorkingPart& part = model_.part(index.row());
+    selection_.lookAtAll({part.from, part.to}, model_.what(index.row()));
+  }
+}
+
+} // namespace afterbeat::window

@@ -1,0 +1,43 @@
+/// Words for figures, pauses and moments, the same in every place of the window.
+#pragma once
+
+#include "core/measures/figures.h"
+
+#include <QString>
+
+namespace afterbeat::window {
+
+/// The clock time of a moment ("09:15:07"), or its time on the record ("3:07", "−0:12") where no
+/// clock can be trusted. With `tenths` one decimal.
+[[nodiscard]] QString momentWords(const Record& record, Time t, bool tenths = false);
+
+/// "0.4 s", "28.4 s", "2 min 52 s": to a tenth below a minute.
+[[nodiscard]] QString lengthWords(Duration length);
+
+/// The value with its unit, or "not recorded" or "does not apply".
+[[nodiscard]] QString valueWords(const Measure& measure);
+
+/// The measure's name in the window's language.
+[[nodiscard]] QString titleWords(MeasureId id);
+
+/// Why hands were off, with the shock's number where there is one.
+[[nodiscard]] QString causeWords(const Pause& pause, const Figures& figures);
+
+/// What was going on in a part of a working.
+[[nodiscard]] QString partWords(const WorkingPart& part, const Figures& figures);
+
+/// What lies under a moment and what to look at around it.
+struct PointedAt {
+  Interval stretch;
+  /// Empty where nothing is marked there.
+  QString what;
+};
+/// The delivered or withheld shock within `reach` of `t`, else the pause around it.
+[[nodiscard]] PointedAt pointedAt(const Figures& figures, Time t, Duration reach);
+
+/// "adult", "child", "infant", "patient category not recorded".
+[[nodiscard]] QString patientWords(PatientCategory category);
+/// "rescue", "drill", "test", "kind not stated".
+[[nodiscard]] QString kindWords(const std::optional<RecordKind>& kind);
+
+} // namespace afterbeat::window

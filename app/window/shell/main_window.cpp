@@ -1,0 +1,222 @@
+#include "app/window/shell/main_window.h"
+
+#include "app/window/figures/headline_strip.h"
+#include "app/window/handover/handover_actions.h"
+#include "app/window/look/appearance.h"
+#include "app/window/look/elided_label.h"
+#include "app/window/look/remembered.h"
+#include "app/window/rows/rows_view.h"
+#include "app/window/session/selection.h"
+#include "app/window/session/session.h"
+#include "app/window/settings/figure_settings_actions.h"
+#include "app/window/shell/file_actions.h"
+#include "app/window/shell/header_strip.h"
+#include "app/window/shell/help.h"
+#include "app/window/shell/notice_bar.h"
+#include "app/window/shell/pages.h"
+#include "app/window/shell/record_page.h"
+#include "app/window/shell/side_panel.h"
+#include "app/window/waves/waves_view.h"
+
+#include <QAction>
+#include <QCloseEvent>
+#include <QDragEnterEvent>
+#include <QDropEvent>
+#include <QFileInfo>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QStackedWidget>
+#include <QStatusBar>
+#include <QTimer>
+#include <QVBoxLayout>
+
+namespace afterbeat::window {
+
+namespace {
+
+/// Reading that is done sooner shows no page of its own.
+constexpr int kPatienceMs = 150;
+
+QAction* entry(QMenu* menu, const QString& text, const QKeySequence& key,
+               std::function<void()> does) {
+  QAction* action = menu->addAction(text, std::move(does));
+  action->setShortcut(key);
+  return action;
+}
+
+} // namespace
+
+MainWindow::MainWindow()
+    : session_(new Session(this)), selection_(new Selection(this)),
+      appearance_(new Appearance(this)), files_(new FileActions(*session_, this)),
+      handover_(new HandoverActions(*session_, this)),
+      settings_(new FigureSettingsActions(*session_, this)) {
+  setAcceptDrops(true);
+  setMinimumSize(1024, 640);
+  resize(1280, 800);
+  buildPages();
+  buildMenus();
+  buildStatusBar();
+  connect(session_, &Session::stateChanged, this, &MainWindow::showPage);
+  connect(session_, &Session::recordChanged, this, &MainWindow::showTitle);
+  connect(recordPage_, &RecordPage::pictureComplete, this, &MainWindow::pictureComplete);
+  connect(settings_, &FigureSettingsActions::problem, notices_, &NoticeBar::say);
+  connect(handover_, &HandoverActions::problem, notices_, &NoticeBar::say);
+  connect(handover_, &HandoverActions::written, this, [this](const QString& path) {
+    notices_->say(tr("The handover sheet was written to %1").arg(path));
+  });
+  restoreGeometry(remembered::bytes("window/geometry"));
+  showPage();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::buildPages() {
+  auto* central = new QWidget(this);
+  pages_ = new QStackedWidget(central);
+  notices_ = new NoticeBar(central);
+  auto* layout = new QVBoxLayout(central);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  layout->addWidget(notices_);
+  layout->addWidget(pages_, 1);
+  setCentralWidget(central);
+  welcomePage_ = new WelcomePage(files_->open());
+  loadingPage_ = new LoadingPage(*session_, files_->stop());
+  refusalPage_ = new RefusalPage(*session_, files_->open(), files_->madeUp());
+  recordPage_ = new RecordPage(*session_, *selection_);
+  for (QWidget* page : QList<QWidget*>{welcomePage_, loadingPage_, refusalPage_, recordPage_}) {
+    pages_->addWidget(page);
+  }
+  connect(welcomePage_, &WelcomePage::openRecent, this, &MainWindow::openFile);
+}
+
+void MainWindow::buildMenus() {
+  QMenu* file = menuBar()->addMenu(tr("&File"));
+  file->addAction(files_->open());
+  files_->fillRecent(file->addMenu(tr("Opened &lately")));
+  QMenu* anyway = file->addMenu(tr("Open without a &header"));
+  anyway->addActions(files_->madeUp());
+  file->addAction(files_->stop());
+  file->addAction(files_->close());
+  file->addSeparator();
+  file->addActions(handover_->actions());
+  file->addSeparator();
+  entry(file, tr("&Quit"), Qt::CTRL | Qt::Key_Q, [this] { close(); });
+
+  QMenu* record = menuBar()->addMenu(tr("&Record"));
+  settings_->fill(record);
+  record->addSeparator();
+  record->addActions(files_->records());
+
+  QMenu* figures = menuBar()->addMenu(tr("Fi&gures"));
+  figures->addActions(recordPage_->headlines()->actions());
+  figures->addSeparator();
+  figures->addActions(recordPage_->panel()->actions());
+
+  QMenu* go = menuBar()->addMenu(tr("&Go"));
+  go->addActions(recordPage_->rows()->actions());
+  go->addSeparator();
+  go->addActions(recordPage_->waves()->actions());
+  go->addSeparator();
+  go->addAction(recordPage_->nextPlace());
+
+  QMenu* view = menuBar()->addMenu(tr("&View"));
+  view->addMenu(tr("&Colours"))->addActions(appearance_->modeActions());
+  view->addActions(appearance_->typeActions());
+  view->addSeparator();
+  QAction* full = entry(view, tr("&Full screen"), Qt::Key_F11,
+                        [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
+  full->setStatusTip(tr("For the projector"));
+  view->addAction(notices_->dismiss());
+
+  QMenu* help = menuBar()->addMenu(tr("&Help"));
+  entry(help, tr("&Keys"), Qt::Key_F1, [this] { showKeys(menuBar(), this); });
+  entry(help, tr("&About, and what it is not"), Qt::SHIFT | Qt::Key_F1,
+        [this] { showAbout(this); });
+}
+
+void MainWindow::buildStatusBar() {
+  settingsText_ = new ElidedLabel(this);
+  statusBar()->addWidget(settingsText_, 1);
+  auto* caution = new QLabel(cautionLine(), this);
+  caution->setAccessibleName(tr("Cautions"));
+  statusBar()->addPermanentWidget(caution);
+  statusBar()->setSizeGripEnabled(false);
+  statusBar()->setContentsMargins(14, 0, 14, 0);
+  const auto follow = [this] { settingsText_->setWhole(settings_->asText()); };
+  connect(session_, &Session::settingsChanged, this, follow);
+  follow();
+}
+
+QWidget* MainWindow::currentPage() const {
+  return pages_->currentWidget();
+}
+
+void MainWindow::openFile(const QString& path) {
+  notices_->hide();
+  if (path.isEmpty()) {
+    return;
+  }
+  session_->open(QFileInfo(path).absoluteFilePath());
+}
+
+void MainWindow::showPage() {
+  switch (session_->state()) {
+  case Session::State::empty:
+    welcomePage_->showRecent(remembered::recentFiles());
+    pages_->setCurrentWidget(welcomePage_);
+    break;
+  case Session::State::loading:
+    QTimer::singleShot(kPatienceMs, this, [this] {
+      if (session_->state() == Session::State::loading) {
+        pages_->setCurrentWidget(loadingPage_);
+      }
+    });
+    return;
+  case Session::State::refused:
+    pages_->setCurrentWidget(refusalPage_);
+    QTimer::singleShot(0, this, &MainWindow::pictureComplete);
+    break;
+  case Session::State::ready:
+    pages_->setCurrentWidget(recordPage_);
+    break;
+  }
+  showTitle();
+}
+
+void MainWindow::showTitle() {
+  if (session_->state() != Session::State::ready) {
+    setWindowTitle(tr("Afterbeat"));
+    return;
+  }
+  setWindowTitle(tr("%1 – Afterbeat").arg(recordPage_->header()->asText()));
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+  if (event->mimeData()->hasUrls() && event->mimeData()->urls().front().isLocalFile()) {
+    event->acceptProposedAction();
+  }
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+  const QList<QUrl> urls = event->mimeData()->urls();
+  if (urls.isEmpty() || !urls.front().isLocalFile()) {
+    return;
+  }
+  event->acceptProposedAction();
+  openFile(urls.front().toLocalFile());
+  if (urls.size() > 1) {
+    notices_->say(tr("One file is shown at a time: %1. The other %2 were not opened.")
+                      .arg(urls.front().fileName())
+                      .arg(urls.size() - 1));
+  }
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  remembered::setBytes("window/geometry", saveGeometry());
+  recordPage_->saveState();
+  event->accept();
+}
+
+} // namespace afterbeat::window

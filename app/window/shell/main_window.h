@@ -1,0 +1,74 @@
+/// The window of the program: puts the pages, the menus and the strips together.
+#pragma once
+
+#include <QMainWindow>
+
+class QLabel;
+class QStackedWidget;
+
+namespace afterbeat::window {
+
+class Appearance;
+class ElidedLabel;
+class FigureSettingsActions;
+class FileActions;
+class HandoverActions;
+class LoadingPage;
+class NoticeBar;
+class RecordPage;
+class RefusalPage;
+class Selection;
+class Session;
+class WelcomePage;
+
+class MainWindow final : public QMainWindow {
+  Q_OBJECT
+
+public:
+  MainWindow();
+  ~MainWindow() override;
+
+  /// Reads a file and shows it, or says why it cannot.
+  void openFile(const QString& path);
+  [[nodiscard]] Session& session() const { return *session_; }
+  [[nodiscard]] Selection& selection() const { return *selection_; }
+  [[nodiscard]] RecordPage* recordPage() const { return recordPage_; }
+  [[nodiscard]] RefusalPage* refusalPage() const { return refusalPage_; }
+  [[nodiscard]] NoticeBar* notices() const { return notices_; }
+  [[nodiscard]] HandoverActions& handover() const { return *handover_; }
+  [[nodiscard]] FigureSettingsActions& settings() const { return *settings_; }
+  [[nodiscard]] QWidget* currentPage() const;
+
+signals:
+  /// The first picture with all data of a file, or the page that says why there is none, was
+  /// painted.
+  void pictureComplete();
+
+protected:
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
+  void closeEvent(QCloseEvent* event) override;
+
+private:
+  void buildPages();
+  void buildMenus();
+  void buildStatusBar();
+  void showPage();
+  void showTitle();
+
+  Session* session_;
+  Selection* selection_;
+  Appearance* appearance_;
+  FileActions* files_;
+  HandoverActions* handover_;
+  FigureSettingsActions* settings_;
+  QStackedWidget* pages_ = nullptr;
+  WelcomePage* welcomePage_ = nullptr;
+  LoadingPage* loadingPage_ = nullptr;
+  RefusalPage* refusalPage_ = nullptr;
+  RecordPage* recordPage_ = nullptr;
+  NoticeBar* notices_ = nullptr;
+  ElidedLabel* settingsText_ = nullptr;
+};
+
+} // namespace afterbeat::window

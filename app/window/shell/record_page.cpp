@@ -1,0 +1,164 @@
+#include "app/window/shell/record_page.h"
+
+#include "app/window/figures/headline_strip.h"
+#include "app/window/figures/measures_list.h"
+#include "app/window/figures/working_panel.h"
+#include "app/window/look/figure_words.h"
+#include "app/window/look/remembered.h"
+#include "app/window/problems/problems_view.h"
+#include "app/window/rows/rows_view.h"
+#include "app/window/session/selection.h"
+#include "app/window/session/session.h"
+#include "app/window/shell/header_strip.h"
+#include "app/window/shell/side_panel.h"
+#include "app/window/waves/waves_plot.h"
+#include "app/window/waves/waves_view.h"
+
+#include <QAction>
+#include <QSplitter>
+#include <QTableView>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace afterbeat::window {
+
+namespace {
+
+/// What the reader sees first: the longest pause, else the first shock, else the beginning.
+PointedAt firstLook(const Figures& figures) {
+  const auto longest = std::max_element(
+      figures.pauses.begin(), figures.pauses.end(),
+      [](const Pause& a, const Pause& b) { return a.stretch.length() < b.stretch.length(); });
+  if (longest != figures.pauses.end()) {
+    const Time middle = longest->stretch.begin + longest->stretch.length() / 2;
+    return {longest->stretch, pointedAt(figures, middle, Duration{-1}).what};
+  }
+  if (!figures.shocks.empty()) {
+    return pointedAt(figures, figures.shocks.front().t, Duration{0});
+  }
+  const Time begin = figures.window ? figures.window->begin : Time{};
+  return {{begin, begin + Selection::kAround}, {}};
+}
+
+} // namespace
+
+RecordPage::RecordPage(Session& session, Selection& selection, QWidget* parent)
+    : QWidget(parent), session_(session), selection_(selection),
+      panel_(new SidePanel(session, selection)), header_(new HeaderStrip(session, this)),
+      headlines_(new HeadlineStrip(session, selection, this)),
+      problemsStrip_(new ProblemsStrip(session, *panel_->problems(), panel_->showProblems(), this)),
+      rows_(new RowsView(session, selection)), waves_(new WavesView(session, selection)),
+      across_(new QSplitter(Qt::Horizontal, this)), down_(new QSplitter(Qt::Vertical)),
+      nextPlace_(new QAction(tr("Go to the next place"), this)) {
+  down_->addWidget(rows_);
+  down_->addWidget(waves_);
+  down_->setStretchFactor(0, 3);
+  down_->setStretchFactor(1, 2);
+  across_->addWidget(down_);
+  across_->addWidget(panel_);
+  across_->setStretchFactor(0, 1);
+  across_->setStretchFactor(1, 0);
+  across_->setSizes({900, 340});
+  for (QSplitter* splitter : {across_, down_}) {
+    splitter->setChildrenCollapsible(false);
+    splitter->setHandleWidth(5);
+  }
+  rows_->setMinimumHeight(120);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  layout->addWidget(header_);
+  layout->addWidget(problemsStrip_);
+  layout->addWidget(headlines_);
+  layout->addWidget(across_, 1);
+  nextPlace_->setShortcut(Qt::Key_F6);
+  connect(nextPlace_, &QAction::triggered, this, &RecordPage::goToNextPlace);
+  connect(headlines_, &HeadlineStrip::chosen, panel_, &SidePanel::showWorking);
+  connect(&session_, &Session::recordChanged, this, &RecordPage::startRecord);
+  connect(&session_, &Session::figuresChanged, this, [this] {
+    rowsPainted_ = false;
+    wavesPainted_ = !waves_->hasTracks();
+    fitWaves();
+    newRecord_ = false;
+  });
+  connect(rows_->canvas(), &RowsCanvas::painted, this, [this] {
+    rowsPainted_ = true;
+    tellComplete();
+  });
+  connect(waves_, &WavesView::painted, this, [this] {
+    wavesPainted_ = true;
+    tellComplete();
+  });
+  across_->restoreState(remembered::bytes("splitters/across"));
+}
+
+void RecordPage::saveState() const {
+  remembered::setBytes("splitters/across", across_->saveState());
+  if (waves_->hasTracks()) {
+    remembered::setBytes("splitters/down", down_->saveState());
+  }
+}
+
+void RecordPage::startRecord() {
+  newRecord_ = true;
+  const Figures& figures = session_.figures();
+  selection_.setExtent(extentOf(session_.record(), figures));
+  const PointedAt first = firstLook(figures);
+  selection_.lookAtAll(first.stretch, first.what);
+  selection_.setMeasure(figures[MeasureId::handsOffFraction].status == Status::ok
+                            ? MeasureId::handsOffFraction
+                            : MeasureId::timeOn);
+  panel_->showWorking();
+}
+
+void RecordPage::fitWaves() {
+  // Without waves one sentence stands there, and the rows get the room.
+  const bool tracks = waves_->hasTracks();
+  waves_->setMaximumHeight(tracks ? QWIDGETSIZE_MAX : waves_->sizeHint().height());
+  waves_->setMinimumHeight(tracks ? 150 : 0);
+  if (!tracks || !newRecord_ || down_->restoreState(remembered::bytes("splitters/down"))) {
+    return;
+  }
+  // All tracks and their time axis in view where that leaves half of the room to the rows.
+  constexpr int kOtherStrips = 190;
+  const int room = window()->height() - kOtherStrips;
+  const int needed = waves_->neededHeight();
+  const int given = std::clamp(needed, room * 2 / 5, room / 2);
+  down_->setSizes({room - given, given});
+}
+
+void RecordPage::goToNextPlace() {
+  const QList<QWidget*> places{headlines_->cards().value(0), rows_->canvas(),
+                               waves_->hasTracks() ? waves_->plot() : nullptr,
+                               panel_->currentWidget() == panel_->working()
+                                   ? static_cast<QWidget*>(panel_->working()->table())
+                                   : panel_->currentWidget()};
+  const QWidget* focus = focusWidget();
+  qsizetype now = -1;
+  for (qsizetype i = 0; i < places.size(); ++i) {
+    if (places[i] && focus && (places[i] == focus || places[i]->isAncestorOf(focus))) {
+      now = i;
+    }
+  }
+  if (now < 0 && qobject_cast<const HeadlineCard*>(focus)) {
+    now = 0;
+  }
+  for (qsizetype step = 1; step <= places.size(); ++step) {
+    QWidget* next = places[(now + step) % places.size()];
+    if (next && next->isVisible()) {
+      next->setFocus(Qt::ShortcutFocusReason);
+      return;
+    }
+  }
+}
+
+void RecordPage::tellComplete() {
+  if (rowsPainted_ && wavesPainted_ && session_.state() == Session::State::ready) {
+    // What was painted reaches the screen before the event loop comes round again.
+    QTimer::singleShot(0, this, &RecordPage::pictureComplete);
+  }
+}
+
+} // namespace afterbeat::window

@@ -1,0 +1,62 @@
+/// One record, laid out: headline figures, rows, waves, and the panel beside them.
+#pragma once
+
+#include <QList>
+#include <QWidget>
+
+class QAction;
+class QSplitter;
+
+namespace afterbeat::window {
+
+class HeaderStrip;
+class HeadlineStrip;
+class ProblemsStrip;
+class RowsView;
+class Selection;
+class Session;
+class SidePanel;
+class WavesView;
+
+/// Puts the places beside each other; what they show they know themselves.
+class RecordPage final : public QWidget {
+  Q_OBJECT
+
+public:
+  RecordPage(Session& session, Selection& selection, QWidget* parent = nullptr);
+  [[nodiscard]] HeaderStrip* header() const { return header_; }
+  [[nodiscard]] HeadlineStrip* headlines() const { return headlines_; }
+  [[nodiscard]] ProblemsStrip* problemsStrip() const { return problemsStrip_; }
+  [[nodiscard]] RowsView* rows() const { return rows_; }
+  [[nodiscard]] WavesView* waves() const { return waves_; }
+  [[nodiscard]] SidePanel* panel() const { return panel_; }
+  /// Moving the keyboard from place to place.
+  [[nodiscard]] QAction* nextPlace() const { return nextPlace_; }
+  void saveState() const;
+
+signals:
+  /// Rows, figures and waves of the record were painted.
+  void pictureComplete();
+
+private:
+  void startRecord();
+  void fitWaves();
+  void goToNextPlace();
+  void tellComplete();
+
+  Session& session_;
+  Selection& selection_;
+  SidePanel* panel_;
+  HeaderStrip* header_;
+  HeadlineStrip* headlines_;
+  ProblemsStrip* problemsStrip_;
+  RowsView* rows_;
+  WavesView* waves_;
+  QSplitter *across_, *down_;
+  QAction* nextPlace_;
+  /// A record was opened whose figures have not been shown yet.
+  bool newRecord_ = false;
+  bool rowsPainted_ = true, wavesPainted_ = true;
+};
+
+} // namespace afterbeat::window

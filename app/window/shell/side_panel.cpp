@@ -1,0 +1,44 @@
+#include "app/window/shell/side_panel.h"
+
+#include "app/window/figures/measures_list.h"
+#include "app/window/figures/working_panel.h"
+#include "app/window/problems/problems_view.h"
+
+#include <QAction>
+#include <QTabBar>
+
+namespace afterbeat::window {
+
+SidePanel::SidePanel(Session& session, Selection& selection, QWidget* parent)
+    : QTabWidget(parent), working_(new WorkingPanel(session, selection)),
+      measures_(new MeasuresList(session, selection)), problems_(new ProblemsView(session)) {
+  setDocumentMode(true);
+  setAccessibleName(tr("Figures and problems"));
+  tabBar()->setAccessibleName(tr("What the panel shows"));
+  setMinimumWidth(280);
+  addPage(working_, tr("Working"), tr("Show the working of the figure"), Qt::Key_F2);
+  addPage(measures_, tr("All figures"), tr("Show all figures"), Qt::Key_F3);
+  addPage(problems_, tr("Problems"), tr("Show the problems"), Qt::Key_F4);
+  connect(measures_, &MeasuresList::chosen, this, &SidePanel::showWorking);
+  connect(problems_, &ProblemsView::changed, this, [this] {
+    const int found = problems_->problems().rowCount();
+    setTabText(indexOf(problems_), found > 0 ? tr("Problems (%1)").arg(found) : tr("Problems"));
+  });
+}
+
+void SidePanel::addPage(QWidget* page, const QString& name, const QString& text, Qt::Key key) {
+  const int index = addTab(page, name);
+  auto* action = new QAction(text, this);
+  action->setShortcut(key);
+  connect(action, &QAction::triggered, this, [this, index] {
+    setCurrentIndex(index);
+    widget(index)->setFocus();
+  });
+  actions_ << action;
+}
+
+void SidePanel::showWorking() {
+  setCurrentWidget(working_);
+}
+
+} // namespace afterbeat::window

@@ -1,0 +1,295 @@
+#include "app/window/waves/wave_marks.h"
+
+#include "app/window/look/figure_words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace afterbeat::window {
+
+namespace {
+
+constexpr int kPad = 4;
+
+QString tr(const char* english) {
+  return QCoreApplication::translate("WaveMarks", english);
+}
+
+double pixelOf(const QCPAxisRect& rect, Time t) {
+  return rect.axis(QCPAxis::atBottom)->coordToPixel(seconds(t));
+}
+
+Interval shownIn(const QCPAxisRect& rect) {
+  const QCPRange range = rect.axis(QCPAxis::atBottom)->range();
+  return {*timeFromSeconds(range.lower), *timeFromSeconds(range.upper)};
+}
+
+/// The part of a stretch inside the lane or track, in pixels.
+QRectF spanIn(const QCPAxisRect& rect, const Interval& stretch) {
+  const double left = std::max<double>(rect.left(), pixelOf(rect, stretch.begin));
+  const double right = std::min<double>(rect.right() + 1, pixelOf(rect, stretch.end));
+  return {left, static_cast<double>(rect.top()), std::max(0.0, right - left),
+          static_cast<double>(rect.height())};
+}
+
+/// The longest of the words, longest first, that fits.
+QString fitting(const QStringList& words, const QFontMetrics& metrics, double width) {
+  for (const QString& text : words) {
+    if (metrics.horizontalAdvance(text) <= width) {
+      return text;
+    }
+  }
+  return {};
+}
+
+QFont small(const QFont& font, bool bold = false) {
+  QFont result = font;
+  result.setPointSizeF(font.pointSizeF() * 0.9);
+  result.setBold(bold);
+  return result;
+}
+
+struct Flag {
+  QRectF area;
+  QString text;
+};
+
+/// The longest of the words that fits beside `x` without covering others: to its right, else to its
+/// left; no text where there is no room.
+Flag placeFor(const QStringList& words, double x, const QRect& line, const QFontMetrics& metrics,
+              const std::vector<QRectF>& taken) {
+  for (const QString& text : words) {
+    const double width = metrics.horizontalAdvance(text) + 2 * kPad;
+    for (const double left : {x + 1, x - width}) {
+      const QRectF area(left, line.top(), width, line.height() - 1);
+      if (area.left() >= line.left() && area.right() <= line.right() + 1 &&
+          std::none_of(taken.begin(), taken.end(),
+                       [&area](const QRectF& other) { return other.intersects(area); })) {
+        return {area, text};
+      }
+    }
+  }
+  return {};
+}
+
+void hatch(QPainter& painter, const QRectF& area, const QColor& color) {
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(QBrush(color, Qt::BDiagPattern));
+  painter.drawRect(area);
+}
+
+} // namespace
+
+int laneHeight(const QFont& font) {
+  return 3 * (QFontMetrics(small(font)).height() + 3) + kPad;
+}
+
+QString WaveMarks::asText(const Record& record, const Interval& shown) const {
+  QStringList sentences;
+  for (const papers::PauseShown& pause : model.pauses) {
+    if (pause.stretch.touches(shown)) {
+      sentences << tr("Hands off from %1 for %2.")
+                       .arg(momentWords(record, pause.stretch.begin),
+                            lengthWords(pause.stretch.length()));
+    }
+  }
+  for (const papers::RowMark& mark : model.marks) {
+    if (mark.stretch.touches(shown) && !mark.words.isEmpty()) {
+      sentences << tr("%1 at %2.").arg(mark.words.front(), momentWords(record, mark.stretch.begin));
+    }
+  }
+  return sentences.join(QLatin1Char(' '));
+}
+
+WaveShading::WaveShading(QCustomPlot* plot, const QString& layer, const WaveScene& scene)
+    : QCPLayerable(plot, layer), scene_(scene) {}
+
+void WaveShading::draw(QCPPainter* painter) {
+  if (!scene_.marks) {
+    return;
+  }
+  painter->setAntialiasing(false);
+  for (const TrackFrame& track : scene_.tracks) {
+    const Interval shown = shownIn(*track.rect);
+    for (const Interval& part : scene_.working) {
+      if (part.touches(shown) && part.length() > Duration::zero()) {
+        painter->fillRect(spanIn(*track.rect, part), scene_.look.accentSoft);
+      }
+    }
+    for (const papers::PauseShown& pause : scene_.marks->model.pauses) {
+      if (pause.stretch.touches(shown)) {
+        hatch(*painter, spanIn(*track.rect, pause.stretch), scene_.look.waveGrid);
+      }
+    }
+    for (const Interval& gap : track.gaps) {
+      if (!gap.touches(shown)) {
+        continue;
+      }
+      const QRectF area = spanIn(*track.rect, gap);
+      painter->fillRect(area, scene_.look.panel);
+      painter->setFont(small(scene_.look.rows.font));
+      painter->setPen(scene_.look.faintInk);
+      const QString text = fitting({tr("nothing was recorded here"), tr("no data")},
+                                   QFontMetrics(painter->font()), area.width() - 2 * kPad);
+      painter->drawText(area, Qt::AlignCenter, text);
+    }
+  }
+}
+
+WaveLabels::WaveLabels(QCustomPlot* plot, const QString& layer, const WaveScene& scene)
+    : QCPLayerable(plot, layer), scene_(scene) {}
+
+void WaveLabels::draw(QCPPainter* painter) {
+  if (!scene_.marks || !scene_.lane) {
+    return;
+  }
+  painter->setAntialiasing(false);
+  drawNames(*painter);
+  const QRect lane = scene_.lane->rect();
+  const int line = lane.height() / 3;
+  const auto lineAt = [&](int i) {
+    return QRect(lane.left(), lane.top() + i * line, lane.width(), line);
+  };
+  painter->save();
+  painter->setClipRect(QRect(lane.left(), 0, lane.width() + 1, parentPlot()->height()));
+  drawLines(*painter, lineAt(0));
+  drawBars(*painter, lineAt(1));
+  drawHands(*painter, lineAt(2));
+  drawFlags(*painter, lineAt(0));
+  painter->restore();
+}
+
+void WaveLabels::drawNames(QCPPainter& painter) const {
+  const QFont bold = [this] {
+    QFont font = scene_.look.rows.font;
+    font.setBold(true);
+    return font;
+  }();
+  const QFont light = small(scene_.look.rows.font);
+  for (const TrackFrame& track : scene_.tracks) {
+    const int left = kPad * 4;
+    const int lineHeight = QFontMetrics(bold).height();
+    const int top = track.rect->top() + std::max(0, (track.rect->height() - 2 * lineHeight) / 2);
+    painter.setFont(bold);
+    painter.setPen(scene_.look.ink);
+    painter.drawText(QPointF(left, top + QFontMetrics(bold).ascent()), track.name);
+    painter.setFont(light);
+    painter.setPen(scene_.look.faintInk);
+    painter.drawText(QPointF(left, top + lineHeight + QFontMetrics(light).ascent()), track.unit);
+  }
+}
+
+void WaveLabels::drawHands(QCPPainter& painter, const QRect& line) const {
+  const Interval shown = shownIn(*scene_.lane);
+  const Look& look = scene_.look;
+  for (const papers::PauseShown& pause : scene_.marks->model.pauses) {
+    if (!pause.stretch.touches(shown)) {
+      continue;
+    }
+    QRectF bar = spanIn(*scene_.lane, pause.stretch);
+    bar.setTop(line.top() + 1);
+    bar.setBottom(line.bottom() - 1);
+    hatch(painter, bar, look.rows.hatch);
+    painter.setFont(small(look.rows.font, pause.beyondLimit));
+    const QFontMetrics metrics(painter.font());
+    const QString length = pause.words.isEmpty() ? QString() : pause.words.front();
+    const QString text =
+        fitting({tr("hands off %1").arg(length), length}, metrics, bar.width() - 4 * kPad);
+    if (text.isEmpty()) {
+      continue;
+    }
+    const QRectF paper(bar.center().x() - metrics.horizontalAdvance(text) / 2.0 - kPad, bar.top(),
+                       metrics.horizontalAdvance(text) + 2 * kPad, bar.height());
+    painter.fillRect(paper, look.paper);
+    painter.setPen(pause.beyondLimit ? look.attention : look.ink);
+    painter.drawText(paper, Qt::AlignCenter, text);
+  }
+  painter.setPen(QPen(look.rows.handsOn, 1));
+  // Single compressions, where they can be told apart.
+  constexpr double kApart = 3;
+  const double perSecond = line.width() / seconds(shown.length());
+  if (perSecond * 0.5 < kApart) {
+    return;
+  }
+  for (const Time t : scene_.marks->figures->compressions) {
+    if (shown.holds(t)) {
+      const double x = pixelOf(*scene_.lane, t);
+      painter.drawLine(QPointF(x, line.top() + 2), QPointF(x, line.bottom() - 2));
+    }
+  }
+}
+
+void WaveLabels::drawBars(QCPPainter& painter, const QRect& line) const {
+  const Interval shown = shownIn(*scene_.lane);
+  painter.setFont(small(scene_.look.rows.font));
+  const QFontMetrics metrics(painter.font());
+  double taken = line.left();
+  for (const papers::RowMark& mark : scene_.marks->model.marks) {
+    if (!papers::isAnalysis(mark.kind) || !mark.stretch.touches(shown)) {
+      continue;
+    }
+    const QRectF span = spanIn(*scene_.lane, mark.stretch);
+    painter.fillRect(QRectF(span.left(), line.bottom() - 2, std::max(2.0, span.width()), 3),
+                     scene_.look.ink);
+    const double begin = std::max(span.left(), taken);
+    const QString text = fitting(mark.words, metrics, line.right() - begin);
+    if (begin <= span.right() + kPad && !text.isEmpty()) {
+      painter.fillRect(
+          QRectF(begin - 1, line.top(), metrics.horizontalAdvance(text) + 2, line.height() - 3),
+          scene_.look.paper);
+      painter.setPen(scene_.look.ink);
+      painter.drawText(QPointF(begin, line.bottom() - 5), text);
+      taken = begin + metrics.horizontalAdvance(text) + 2 * kPad;
+    }
+  }
+}
+
+std::vector<const papers::RowMark*> WaveLabels::moments() const {
+  const Interval shown = shownIn(*scene_.lane);
+  std::vector<const papers::RowMark*> here;
+  for (const papers::RowMark& mark : scene_.marks->model.marks) {
+    if (!papers::isAnalysis(mark.kind) && mark.stretch.touches(shown)) {
+      here.push_back(&mark);
+    }
+  }
+  std::stable_sort(here.begin(), here.end(),
+                   [](const auto* a, const auto* b) { return a->importance > b->importance; });
+  return here;
+}
+
+void WaveLabels::drawLines(QCPPainter& painter, const QRect& line) const {
+  const Interval shown = shownIn(*scene_.lane);
+  const int bottom =
+      scene_.tracks.empty() ? scene_.lane->bottom() : scene_.tracks.back().rect->bottom();
+  for (const papers::RowMark* mark : moments()) {
+    if (mark->stretch.begin < shown.begin) {
+      continue;
+    }
+    const double x = pixelOf(*scene_.lane, mark->stretch.begin);
+    if (papers::isShock(mark->kind)) {
+      painter.fillRect(QRectF(x - 1, line.top(), 3, bottom - line.top()), scene_.look.ink);
+    } else {
+      painter.fillRect(QRectF(x, line.top(), 1, bottom - line.top()), scene_.look.faintInk);
+    }
+  }
+}
+
+void WaveLabels::drawFlags(QCPPainter& painter, const QRect& line) const {
+  const Look& look = scene_.look;
+  painter.setFont(small(look.rows.font, true));
+  std::vector<QRectF> taken;
+  for (const papers::RowMark* mark : moments()) {
+    const bool shock = papers::isShock(mark->kind);
+    const double x = std::max<double>(line.left(), pixelOf(*scene_.lane, mark->stretch.begin));
+    const auto [flag, text] = placeFor(mark->words, x, line, painter.fontMetrics(), taken);
+    if (!text.isEmpty()) {
+      painter.fillRect(flag, shock ? look.ink : look.paper);
+      painter.setPen(shock ? look.paper : look.ink);
+      painter.drawText(flag, Qt::AlignCenter, text);
+      taken.push_back(flag.adjusted(-kPad, 0, kPad, 0));
+    }
+  }
+}
+
+} // namespace afterbeat::window

@@ -1,0 +1,74 @@
+/// What is marked in the wave tracks besides the waves: shocks, analyses, hands off, breaths.
+#pragma once
+
+#include "app/papers/rows_model.h"
+#include "app/window/look/look.h"
+
+#include <qcustomplot.h>
+
+#include <memory>
+
+namespace afterbeat::window {
+
+/// Everything that has a place in time, for one record and one set of figures.
+struct WaveMarks {
+  papers::RowsModel model;
+  std::shared_ptr<const Figures> figures;
+  /// What the record says within a stretch, in words, for a screen reader.
+  [[nodiscard]] QString asText(const Record& record, const Interval& shown) const;
+};
+
+/// A track to paint around: the plot's rectangle, the channel's name and unit, and its gaps.
+struct TrackFrame {
+  QCPAxisRect* rect = nullptr;
+  QString name, unit;
+  std::vector<Interval> gaps;
+};
+
+/// What the painters of marks share with the plot.
+struct WaveScene {
+  std::shared_ptr<const WaveMarks> marks;
+  std::vector<TrackFrame> tracks;
+  QCPAxisRect* lane = nullptr;
+  Look look;
+  /// The figure's working, laid under the waves.
+  std::vector<Interval> working;
+};
+
+/// Hands off and gaps, under the waves.
+class WaveShading final : public QCPLayerable {
+public:
+  WaveShading(QCustomPlot* plot, const QString& layer, const WaveScene& scene);
+
+protected:
+  void applyDefaultAntialiasingHint(QCPPainter*) const override {}
+  void draw(QCPPainter* painter) override;
+
+private:
+  const WaveScene& scene_;
+};
+
+/// Names, words and the lines of single moments, over the waves.
+class WaveLabels final : public QCPLayerable {
+public:
+  WaveLabels(QCustomPlot* plot, const QString& layer, const WaveScene& scene);
+
+protected:
+  void applyDefaultAntialiasingHint(QCPPainter*) const override {}
+  void draw(QCPPainter* painter) override;
+
+private:
+  void drawNames(QCPPainter& painter) const;
+  void drawHands(QCPPainter& painter, const QRect& line) const;
+  void drawBars(QCPPainter& painter, const QRect& line) const;
+  void drawLines(QCPPainter& painter, const QRect& line) const;
+  void drawFlags(QCPPainter& painter, const QRect& line) const;
+  /// Shocks and other moments in view, the most important first.
+  [[nodiscard]] std::vector<const papers::RowMark*> moments() const;
+  const WaveScene& scene_;
+};
+
+/// Height of the lane of words over the tracks.
+[[nodiscard]] int laneHeight(const QFont& font);
+
+} // namespace afterbeat::window

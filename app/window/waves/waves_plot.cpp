@@ -1,0 +1,338 @@
+#include "app/window/waves/waves_plot.h"
+
+#include "app/window/look/figure_words.h"
+#include "app/window/session/selection.h"
+
+#include <QWheelEvent>
+
+namespace afterbeat::window {
+
+namespace {
+
+constexpr int kSpacing = 6;
+constexpr int kRightMargin = 16;
+constexpr int kLeastTrack = 30;
+const QString kShadingLayer = QStringLiteral("shading");
+const QString kLabelsLayer = QStringLiteral("labels");
+
+QString nameOf(const Channel& channel) {
+  if (!channel.label.empty()) {
+    return QString::fromStdString(channel.label);
+  }
+  static const std::map<std::string, const char*, std::less<>> names{
+      {"ecg", QT_TRANSLATE_NOOP("WavesPlot", "ECG")},
+      {"impedance", QT_TRANSLATE_NOOP("WavesPlot", "Impedance")},
+      {"acceleration", QT_TRANSLATE_NOOP("WavesPlot", "Acceleration")},
+      {"depth", QT_TRANSLATE_NOOP("WavesPlot", "Depth")},
+      {"force", QT_TRANSLATE_NOOP("WavesPlot", "Force")},
+      {"capnogram", QT_TRANSLATE_NOOP("WavesPlot", "Capnogram")},
+      {"pleth", QT_TRANSLATE_NOOP("WavesPlot", "Pulse wave")}};
+  const auto it = names.find(channel.quantity);
+  return it != names.end()
+             ? WavesPlot::tr(it->second)
+             : QString::fromStdString(channel.quantity.empty() ? channel.id : channel.quantity);
+}
+
+/// UCUM as people write it.
+QString unitOf(const Channel& channel) {
+  if (channel.unit == "Ohm") {
+    return QStringLiteral("Ω");
+  }
+  if (channel.unit == "m/s2") {
+    return QStringLiteral("m/s²");
+  }
+  if (channel.unit == "mm[Hg]") {
+    return QStringLiteral("mmHg");
+  }
+  return QString::fromStdString(channel.unit);
+}
+
+QCPRange valueRange(const Channel& channel, const ValueRange& usual) {
+  double low = usual.low, high = usual.high;
+  if (channel.quantity == "depth" || channel.quantity == "force") {
+    low = std::min(low, 0.0);
+  }
+  const double room = high > low ? (high - low) * 0.08 : 1.0;
+  return {low - room, high + room};
+}
+
+std::vector<Interval> gapsOf(const Channel& channel) {
+  std::vector<Interval> gaps;
+  for (std::size_t i = 1; i < channel.blocks.size(); ++i) {
+    const SampleBlock& before = channel.blocks[i - 1];
+    gaps.push_back({channel.timeOf(before, before.count), channel.blocks[i].t});
+  }
+  return gaps;
+}
+
+} // namespace
+
+WavesPlot::WavesPlot(Selection& selection, QWidget* parent)
+    : QCustomPlot(parent), selection_(selection), ticker_(new TimeTicker) {
+  setFocusPolicy(Qt::StrongFocus);
+  setAccessibleName(tr("Waves of the selected stretch"));
+  addLayer(kShadingLayer, layer(QStringLiteral("grid")), limBelow);
+  addLayer(kLabelsLayer, layer(QStringLiteral("axes")), limAbove);
+  layer(kLabelsLayer)->setMode(QCPLayer::lmBuffered);
+  new WaveShading(this, kShadingLayer, scene_);
+  new WaveLabels(this, kLabelsLayer, scene_);
+  plotLayout()->clear();
+  plotLayout()->setRowSpacing(kSpacing);
+  connect(this, &QCustomPlot::afterReplot, this, [this] { replotted_ = true; });
+  clearAll();
+}
+
+void WavesPlot::clearAll() {
+  clearGraphs();
+  plotLayout()->clear();
+  tracks_.clear();
+  scene_.tracks.clear();
+  scene_.lane = nullptr;
+  scene_.marks.reset();
+  loaded_ = {};
+  ticker_->setRecord(nullptr);
+}
+
+void WavesPlot::show(const Loaded& loaded) {
+  const bool same = loaded.file == loaded_.file && loaded.shown == loaded_.shown;
+  if (!same) {
+    clearAll();
+  }
+  loaded_ = loaded;
+  scene_.marks = std::make_shared<const WaveMarks>(
+      WaveMarks{papers::makeRowsModel(loaded.record(), *loaded.figures, words()), loaded.figures});
+  if (same) {
+    follow();
+    return;
+  }
+  ticker_->setRecord(&loaded_.record());
+  addLane();
+  std::vector<std::size_t> drawable;
+  for (std::size_t i = 0; i < loaded_.record().channels.size(); ++i) {
+    if (loaded_.record().channels[i].drawable && !loaded_.record().channels[i].blocks.empty()) {
+      drawable.push_back(i);
+    }
+  }
+  for (const std::size_t i : drawable) {
+    addTrack(i, i == drawable.back());
+  }
+  restyle();
+  setMargins();
+  follow();
+}
+
+void WavesPlot::addLane() {
+  auto* lane = new QCPAxisRect(this);
+  lane->setAutoMargins(QCP::msNone);
+  for (QCPAxis* axis : lane->axes()) {
+    axis->setVisible(false);
+    axis->grid()->setVisible(false);
+  }
+  plotLayout()->addElement(0, 0, lane);
+  scene_.lane = lane;
+}
+
+void WavesPlot::addTrack(std::size_t channel, bool last) {
+  const Channel& source = loaded_.record().channels[channel];
+  auto* rect = new QCPAxisRect(this);
+  rect->setAutoMargins(QCP::msNone);
+  plotLayout()->addElement(plotLayout()->rowCount(), 0, rect);
+  plotLayout()->setRowStretchFactor(plotLayout()->rowCount() - 1,
+                                    source.quantity == "ecg" ? 2.0 : 1.0);
+  rect->setMinimumSize(50, kLeastTrack);
+  QCPAxis* time = rect->axis(QCPAxis::atBottom);
+  QCPAxis* value = rect->axis(QCPAxis::atLeft);
+  time->setTicker(ticker_);
+  time->setTickLabels(last);
+  value->setRange(valueRange(source, (*loaded_.waves)[channel].usual));
+  // Pressed down is down.
+  value->setRangeReversed(source.quantity == "depth");
+  auto ticks = QSharedPointer<QCPAxisTicker>(new QCPAxisTicker);
+  ticks->setTickCount(3);
+  value->setTicker(ticks);
+  auto* graph = addGraph(time, value);
+  graph->setAdaptiveSampling(false);
+  tracks_.push_back({channel, graph});
+  scene_.tracks.push_back({rect, nameOf(source), unitOf(source), gapsOf(source)});
+}
+
+int WavesPlot::leftMargin() const {
+  QFont bold = font();
+  bold.setBold(true);
+  const QFontMetrics metrics(bold);
+  int widest = metrics.horizontalAdvance(QStringLiteral("mmmmm"));
+  for (const TrackFrame& track : scene_.tracks) {
+    widest = std::max(
+        {widest, metrics.horizontalAdvance(track.name), metrics.horizontalAdvance(track.unit)});
+  }
+  const int values = QFontMetrics(font()).horizontalAdvance(QStringLiteral("−00.0"));
+  return std::min(widest, width() / 4) + values + 32;
+}
+
+void WavesPlot::setMargins() {
+  if (!scene_.lane) {
+    return;
+  }
+  const int left = leftMargin();
+  const int axisHeight = fontMetrics().height() + 12;
+  scene_.lane->setMargins({left, 2, kRightMargin, 0});
+  const int lane = laneHeight(font()) + 2;
+  scene_.lane->setMinimumSize(50, lane);
+  scene_.lane->setMaximumSize(QWIDGETSIZE_MAX, lane);
+  for (std::size_t i = 0; i < scene_.tracks.size(); ++i) {
+    const bool last = i + 1 == scene_.tracks.size();
+    scene_.tracks[i].rect->setMargins({left, 0, kRightMargin, last ? axisHeight : 0});
+  }
+  setMinimumHeight(lane + trackCount() * (kLeastTrack + kSpacing) + axisHeight + 8);
+}
+
+void WavesPlot::restyle() {
+  scene_.look = Look::of(palette(), font());
+  const Look& look = scene_.look;
+  setBackground(QBrush(look.paper));
+  QFont small = font();
+  small.setPointSizeF(small.pointSizeF() * 0.88);
+  for (std::size_t i = 0; i < tracks_.size(); ++i) {
+    const Channel& channel = loaded_.record().channels[tracks_[i].channel];
+    tracks_[i].graph->setPen(QPen(channel.quantity == "ecg" ? look.wave : look.rows.handsOn, 1));
+    for (QCPAxis* axis : scene_.tracks[i].rect->axes()) {
+      axis->setBasePen(QPen(look.line, 1));
+      axis->setTickPen(QPen(look.faintInk, 1));
+      axis->setSubTickPen(QPen(look.line, 1));
+      axis->setTickLabelColor(look.faintInk);
+      axis->setTickLabelFont(small);
+      axis->grid()->setPen(QPen(look.waveGrid, 1));
+      axis->grid()->setZeroLinePen(Qt::NoPen);
+    }
+  }
+}
+
+void WavesPlot::setWorking(std::vector<Interval> working) {
+  scene_.working = std::move(working);
+  replot(rpQueuedReplot);
+}
+
+void WavesPlot::follow() {
+  if (!scene_.lane) {
+    return;
+  }
+  const QCPRange range(seconds(selection_.stretch().begin), seconds(selection_.stretch().end));
+  scene_.lane->axis(QCPAxis::atBottom)->setRange(range);
+  for (const TrackFrame& track : scene_.tracks) {
+    track.rect->axis(QCPAxis::atBottom)->setRange(range);
+  }
+  const int plotWidth = std::max(50, width() - leftMargin() - kRightMargin);
+  const double label = fontMetrics().horizontalAdvance(QStringLiteral("00:00:00.0")) * 1.5;
+  ticker_->setLeastStep(range.size() * label / plotWidth);
+  feed();
+  setAccessibleDescription(asText());
+  replotted_ = false;
+  replot(rpQueuedReplot);
+}
+
+void WavesPlot::feed() {
+  const int plotWidth = std::max(50, width() - leftMargin() - kRightMargin);
+  const int pixels = static_cast<int>(std::ceil(plotWidth * devicePixelRatioF()));
+  for (const Track& track : tracks_) {
+    const auto points =
+        traceOf(loaded_.record().channels[track.channel], (*loaded_.waves)[track.channel].pyramid,
+                selection_.stretch(), pixels);
+    QVector<QCPGraphData> line;
+    line.reserve(static_cast<qsizetype>(points.size()));
+    for (const TracePoint& point : points) {
+      line.push_back({point.seconds, point.value});
+    }
+    track.graph->data()->set(line, true);
+  }
+}
+
+int WavesPlot::pointCount(int track) const {
+  return tracks_[static_cast<std::size_t>(track)].graph->data()->size();
+}
+
+QString WavesPlot::asText() const {
+  if (!scene_.marks) {
+    return {};
+  }
+  QStringList names;
+  for (const TrackFrame& track : scene_.tracks) {
+    names << (track.unit.isEmpty() ? track.name : tr("%1 in %2").arg(track.name, track.unit));
+  }
+  const Interval& shown = selection_.stretch();
+  return tr("From %1 to %2: %3. %4")
+      .arg(momentWords(loaded_.record(), shown.begin), momentWords(loaded_.record(), shown.end),
+           names.join(QStringLiteral(", ")), scene_.marks->asText(loaded_.record(), shown));
+}
+
+Time WavesPlot::timeAtPixel(double x) const {
+  const double s = scene_.lane->axis(QCPAxis::atBottom)->pixelToCoord(x);
+  return timeFromSeconds(s).value_or(selection_.stretch().begin);
+}
+
+void WavesPlot::wheelEvent(QWheelEvent* event) {
+  if (!scene_.lane || tracks_.empty()) {
+    return;
+  }
+  const QPoint turned = event->angleDelta();
+  const bool sideways = turned.x() != 0 || event->modifiers().testFlag(Qt::ShiftModifier);
+  constexpr double kNotch = 120.0;
+  if (sideways) {
+    const double notches = (turned.x() != 0 ? turned.x() : turned.y()) / kNotch;
+    const double length = static_cast<double>(selection_.stretch().length().count());
+    selection_.moveBy(Duration{std::llround(-notches * length / 8)});
+  } else {
+    selection_.zoom(std::pow(0.8, turned.y() / kNotch), timeAtPixel(event->position().x()));
+  }
+  event->accept();
+}
+
+void WavesPlot::mousePressEvent(QMouseEvent* event) {
+  if (event->button() == Qt::LeftButton && scene_.lane) {
+    dragFrom_ = event->position().x();
+    setCursor(Qt::ClosedHandCursor);
+  }
+}
+
+void WavesPlot::mouseMoveEvent(QMouseEvent* event) {
+  if (!dragFrom_ || !scene_.lane) {
+    return;
+  }
+  const double x = event->position().x();
+  selection_.moveBy(timeAtPixel(*dragFrom_) - timeAtPixel(x));
+  dragFrom_ = x;
+}
+
+void WavesPlot::mouseReleaseEvent(QMouseEvent*) {
+  dragFrom_.reset();
+  unsetCursor();
+}
+
+void WavesPlot::resizeEvent(QResizeEvent* event) {
+  QCustomPlot::resizeEvent(event);
+  setMargins();
+  for (const TrackFrame& track : scene_.tracks) {
+    // In a low track three labels would run into each other.
+    constexpr int kLow = 58;
+    const bool low = track.rect->height() < kLow;
+    track.rect->axis(QCPAxis::atLeft)->ticker()->setTickCount(low ? 1 : 3);
+  }
+  follow();
+}
+
+void WavesPlot::changeEvent(QEvent* event) {
+  QCustomPlot::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) {
+    restyle();
+    setMargins();
+    follow();
+  }
+}
+
+void WavesPlot::paintEvent(QPaintEvent* event) {
+  QCustomPlot::paintEvent(event);
+  if (scene_.lane && replotted_) {
+    emit painted();
+  }
+}
+
+} // namespace afterbeat::window

@@ -1,0 +1,60 @@
+/// The place of the waves: what stretch is shown, its tracks, and moving and zooming by key.
+#pragma once
+
+#include <QKeySequence>
+#include <QList>
+#include <QWidget>
+
+#include <functional>
+
+class QAction;
+class QLabel;
+class QScrollArea;
+
+namespace afterbeat::window {
+
+class ElidedLabel;
+class Selection;
+class Session;
+class WavesPlot;
+
+class WavesView final : public QWidget {
+  Q_OBJECT
+
+public:
+  WavesView(Session& session, Selection& selection, QWidget* parent = nullptr);
+  [[nodiscard]] WavesPlot* plot() const { return plot_; }
+  /// The record has waves; otherwise a sentence stands here and little room is needed.
+  [[nodiscard]] bool hasTracks() const;
+  /// The height at which every track and the time axis are in view.
+  [[nodiscard]] int neededHeight() const;
+  /// The stretch in words, as it stands over the tracks.
+  [[nodiscard]] QString heading() const;
+  [[nodiscard]] QList<QAction*> actions() const { return actions_; }
+
+signals:
+  /// All of the present record's waves in the stretch were painted.
+  void painted();
+
+protected:
+  void changeEvent(QEvent* event) override;
+
+private:
+  void makeActions();
+  void add(const QString& text, const QList<QKeySequence>& keys, std::function<void()> does);
+  void showRecord();
+  void follow();
+  void followMeasure();
+  void restyle();
+
+  Session& session_;
+  Selection& selection_;
+  QLabel* stretch_;
+  ElidedLabel* what_;
+  QLabel* none_;
+  WavesPlot* plot_;
+  QScrollArea* scroll_;
+  QList<QAction*> actions_;
+};
+
+} // namespace afterbeat::window

@@ -1,0 +1,18 @@
+/// Runs the window's tests without a display, with settings of its own.
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QTemporaryDir>
+#include <QTimer>
+
+int main(int argc, char** argv) {
+  const QTemporaryDir settings;
+  qputenv("XDG_CONFIG_HOME", settings.path().toUtf8());
+  qputenv("QT_QPA_PLATFORM", "offscreen");
+  testing::InitGoogleTest(&argc, argv);
+  QApplication program(argc, argv);
+  QApplication::setApplicationName("afterbeat");
+  // Inside the event loop, as the program runs: only then do palettes reach the widgets.
+  QTimer::singleShot(0, &program, [] { QCoreApplication::exit(RUN_ALL_TESTS()); });
+  return QApplication::exec();
+}
