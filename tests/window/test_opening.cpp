@@ -41,8 +41,11 @@ TEST_F(Opening, ADrillIsMarkedInWords) {
   EXPECT_TRUE(window_.windowTitle().contains("DRILL"));
 }
 
-TEST_F(Opening, AFileThatStopsShortIsShownWithItsProblems) {
-  open(fileWith("cut.resuslog", smallDrill().chopped(12)));
+TEST_F(Opening, ADamagedFileIsShownWithItsProblems) {
+  // One line is garbage, and no `end` line closes the file.
+  QByteArray log = smallDrill();
+  log.insert(log.indexOf('\n') + 1, "{\"t\": 1, garbage\n");
+  open(fileWith("damaged.resuslog", log));
   EXPECT_EQ(window_.currentPage(), page_);
   EXPECT_TRUE(page_->problemsStrip()->isVisible());
   const ProblemsModel& problems = page_->panel()->problems()->problems();
