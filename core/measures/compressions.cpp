@@ -5,33 +5,31 @@
 namespace afterbeat {
 namespace {
 
-/// Compressions of one arrest interval with no pause between, as stretches with their number.
-std::vector<WorkingPart> compressionRuns(const CompressionQuality& quality, Duration threshold) {
+/// The compressions for which `wanted` holds, as stretches with their number: neighbours of one
+/// arrest interval with no pause and no unwanted compression between them are one stretch.
+template <typename Wanted>
+std::vector<WorkingPart> runsOf(const CompressionQuality& quality, Duration threshold,
+                                Wanted wanted) {
   std::vector<WorkingPart> runs;
-  for (std::size_t i = 0; i < quality.compressions.size(); ++i) {
-    const auto& now = quality.compressions[i];
-    const bool continues = i > 0 && quality.compressions[i - 1].arrest == now.arrest &&
-                           now.t - quality.compressions[i - 1].t <= threshold;
-    if (continues) {
+  const CountedCompression* before{};
+  for (const CountedCompression& now : quality.compressions) {
+    if (!wanted(now)) {
+      before = nullptr;
+      continue;
+    }
+    if (before != nullptr && before->arrest == now.arrest && now.t - before->t <= threshold) {
       runs.back().to = now.t;
       *runs.back().n += 1;
     } else {
       runs.push_back({now.t, now.t, WorkingKind::compressionRun, 1});
     }
+    before = &now;
   }
   return runs;
 }
 
-/// The compressions for which `wanted` holds, as moments.
-template <typename Wanted>
-std::vector<WorkingPart> moments(const CompressionQuality& quality, Wanted wanted) {
-  std::vector<WorkingPart> parts;
-  for (const CountedCompression& compression : quality.compressions) {
-    if (wanted(compression)) {
-      parts.push_back({compression.t, compression.t, WorkingKind::compressionRun, 1});
-    }
-  }
-  return parts;
+std::vector<WorkingPart> compressionRuns(const CompressionQuality& quality, Duration threshold) {
+  return runsOf(quality, threshold, [](const CountedCompression&) { return true; });
 }
 
 std::vector<WorkingPart> ratedParts(const CompressionQuality& quality) {
@@ -114,7 +112,7 @@ std::vector<Measure> rates(const Figures& figures, const CompressionQuality& qua
   return {notRecorded(MeasureId::compressionRate), notRecorded(MeasureId::compressionRateInRange)};
 }
 
-std::vector<Measure> depths(const CompressionQuality& quality) {
+std::vector<Measure> depths(const CompressionQuality& quality, Duration threshold) {
   double sum = 0;
   double known = 0;
   double inRange = 0;
@@ -138,12 +136,12 @@ std::vector<Measure> depths(const CompressionQuality& quality) {
   const auto isInRange = [](const CountedCompression& c) {
     return c.depthMm && c.depthRange != nullptr && c.depthRange->holds(*c.depthMm);
   };
-  return {
-      ratio(MeasureId::compressionDepth, sum, known, moments(quality, hasDepth)),
-      ratio(MeasureId::compressionDepthInRange, inRange, withRange, moments(quality, isInRange))};
+  return {ratio(MeasureId::compressionDepth, sum, known, runsOf(quality, threshold, hasDepth)),
+          ratio(MeasureId::compressionDepthInRange, inRange, withRange,
+                runsOf(quality, threshold, isInRange))};
 }
 
-Measure release(const CompressionQuality& quality) {
+Measure release(const CompressionQuality& quality, Duration threshold) {
   double full = 0;
   double known = 0;
   for (const CountedCompression& compression : quality.compressions) {
@@ -155,9 +153,9 @@ Measure release(const CompressionQuality& quality) {
   if (!quality.releaseRecorded) {
     return notRecorded(MeasureId::fullRelease);
   }
-  return ratio(
-      MeasureId::fullRelease, full, known,
-      moments(quality, [](const CountedCompression& c) { return c.fullRelease.value_or(false); }));
+  return ratio(MeasureId::fullRelease, full, known,
+               runsOf(quality, threshold,
+                      [](const CountedCompression& c) { return c.fullRelease.value_or(false); }));
 }
 
 } // namespace
@@ -176,10 +174,10 @@ std::vector<Measure> compressionMeasures(const Figures& figures,
   for (auto& measure : rates(figures, quality)) {
     result.push_back(std::move(measure));
   }
-  for (auto& measure : depths(quality)) {
+  for (auto& measure : depths(quality, figures.settings.pauseThreshold)) {
     result.push_back(std::move(measure));
   }
-  result.push_back(release(quality));
+  result.push_back(release(quality, figures.settings.pauseThreshold));
   return result;
 }
 

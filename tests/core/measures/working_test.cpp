@@ -126,7 +126,8 @@ RC_GTEST_PROP(Working, addsUpToRates, ()) {
     expectClose(good.n - good.parts, *inRange.numerator, "intervals in range");
   }
   // Every kept compression between a run's ends is one of the run.
-  for (const Measure* m : {&f[Id::compressions], &rate, &inRange}) {
+  for (const Measure* m : {&f[Id::compressions], &rate, &inRange, &f[Id::compressionDepth],
+                           &f[Id::compressionDepthInRange], &f[Id::fullRelease]}) {
     for (const WorkingPart& part : m->working) {
       const auto between = std::count_if(f.compressions.begin(), f.compressions.end(), [&](Time t) {
         return part.kind == Kind::compressionRun && part.from <= t && t <= part.to;
@@ -134,13 +135,13 @@ RC_GTEST_PROP(Working, addsUpToRates, ()) {
       RC_ASSERT((part.kind != Kind::compressionRun || static_cast<double>(between) == part.n));
     }
   }
-  const auto moments = [&](Id id) { return sumOf(f[id], Kind::compressionRun).parts; };
+  const auto counted = [&](Id id) { return sumOf(f[id], Kind::compressionRun).n; };
   if (f[Id::compressionDepth].value) {
-    expectClose(moments(Id::compressionDepth), *f[Id::compressionDepth].denominator, "depths");
+    expectClose(counted(Id::compressionDepth), *f[Id::compressionDepth].denominator, "depths");
   }
   for (const Id id : {Id::compressionDepthInRange, Id::fullRelease}) {
     if (f[id].value) {
-      expectClose(moments(id), *f[id].numerator, std::string(measureInfo(id).name));
+      expectClose(counted(id), *f[id].numerator, std::string(measureInfo(id).name));
     }
   }
 }
