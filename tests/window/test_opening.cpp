@@ -59,7 +59,17 @@ TEST_F(Opening, NoProblemsNoStrip) {
   open(sample("ferry-terminal.resuslog"));
   EXPECT_EQ(page_->panel()->problems()->problems().rowCount(), 0);
   EXPECT_EQ(page_->panel()->problems()->problems().summary(), "no problems found");
-  EXPECT_FALSE(page_->problemsStrip()->isVisible());
+  EXPECT_FALSE(page_->problemsStrip()->text().contains("In this file"));
+}
+
+TEST_F(Opening, TimeAfterTheLastActivityIsSaidBesideTheHeadlines) {
+  open(fileWith("short.resuslog", smallDrill()));
+  EXPECT_FALSE(page_->problemsStrip()->text().contains("last activity"));
+  QByteArray log = smallDrill();
+  log.replace("{\"t\":110,", "{\"t\":300,");
+  open(fileWith("long.resuslog", log));
+  EXPECT_TRUE(page_->problemsStrip()->text().contains("last activity"))
+      << page_->problemsStrip()->text().toStdString();
 }
 
 TEST_F(Opening, WithoutAHeaderThePageSaysWhatHappenedAndOpensItAnyway) {

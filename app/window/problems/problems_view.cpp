@@ -11,6 +11,23 @@
 
 namespace afterbeat::window {
 
+namespace {
+
+/// Time after the last activity that is no figure's is said when longer than this.
+constexpr Duration kSaidFrom{30'000'000};
+
+Duration lengthAfterActivity(const Figures& figures) {
+  Duration length{};
+  for (const NotCounted& part : figures.notCounted) {
+    if (part.why == NotCountedReason::afterWindow) {
+      length += part.stretch.length();
+    }
+  }
+  return length;
+}
+
+} // namespace
+
 ProblemsView::ProblemsView(Session& session, QWidget* parent)
     : QTableView(parent), session_(session) {
   setModel(&model_);
@@ -81,6 +98,10 @@ void ProblemsStrip::refresh() {
   }
   if (problems.rowCount() > 0) {
     sentences << tr("In this file: %1.").arg(problems.summary());
+  }
+  if (const Duration after = lengthAfterActivity(session_.figures()); after > kSaidFrom) {
+    sentences
+        << tr("What follows the last activity (%1) counts in no figure.").arg(words().length(after));
   }
   const Severity worst = problems.count(Severity::error) > 0     ? Severity::error
                          : problems.count(Severity::warning) > 0 ? Severity::warning

@@ -114,7 +114,7 @@ void WavesPlot::show(const Loaded& loaded) {
     }
   }
   for (const std::size_t i : drawable) {
-    addTrack(i, i == drawable.back());
+    addTrack(i, i == drawable.front());
   }
   restyle();
   setMargins();
@@ -132,7 +132,7 @@ void WavesPlot::addLane() {
   scene_.lane = lane;
 }
 
-void WavesPlot::addTrack(std::size_t channel, bool last) {
+void WavesPlot::addTrack(std::size_t channel, bool first) {
   const Channel& source = loaded_.record().channels[channel];
   auto* rect = new QCPAxisRect(this);
   rect->setAutoMargins(QCP::msNone);
@@ -143,7 +143,14 @@ void WavesPlot::addTrack(std::size_t channel, bool last) {
   QCPAxis* time = rect->axis(QCPAxis::atBottom);
   QCPAxis* value = rect->axis(QCPAxis::atLeft);
   time->setTicker(ticker_);
-  time->setTickLabels(last);
+  time->setTickLabels(false);
+  if (first) {
+    // Clock times stand over the first track, in view however low the window is.
+    QCPAxis* clock = rect->axis(QCPAxis::atTop);
+    clock->setVisible(true);
+    clock->setTicker(ticker_);
+    clock->setTickLabels(true);
+  }
   value->setRange(valueRange(source, (*loaded_.waves)[channel].usual));
   // Pressed down is down.
   value->setRangeReversed(source.quantity == "depth");
@@ -180,8 +187,7 @@ void WavesPlot::setMargins() {
   scene_.lane->setMinimumSize(50, lane);
   scene_.lane->setMaximumSize(QWIDGETSIZE_MAX, lane);
   for (std::size_t i = 0; i < scene_.tracks.size(); ++i) {
-    const bool last = i + 1 == scene_.tracks.size();
-    scene_.tracks[i].rect->setMargins({left, 0, kRightMargin, last ? axisHeight : 0});
+    scene_.tracks[i].rect->setMargins({left, i == 0 ? axisHeight : 0, kRightMargin, 0});
   }
   setMinimumHeight(lane + trackCount() * (kLeastTrack + kSpacing) + axisHeight + 8);
 }
@@ -220,6 +226,7 @@ void WavesPlot::follow() {
   scene_.lane->axis(QCPAxis::atBottom)->setRange(range);
   for (const TrackFrame& track : scene_.tracks) {
     track.rect->axis(QCPAxis::atBottom)->setRange(range);
+    track.rect->axis(QCPAxis::atTop)->setRange(range);
   }
   const int plotWidth = std::max(50, width() - leftMargin() - kRightMargin);
   const double label = fontMetrics().horizontalAdvance(QStringLiteral("00:00:00.0")) * 1.5;

@@ -50,7 +50,7 @@ private:
     QCPGraph* graph = nullptr;
   };
   void addLane();
-  void addTrack(std::size_t channel, bool last);
+  void addTrack(std::size_t channel, bool first);
   void setMargins();
   void restyle();
   void feed();
