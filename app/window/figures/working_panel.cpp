@@ -6,6 +6,7 @@
 #include "app/window/session/session.h"
 
 #include <QCoreApplication>
+#include <QEvent>
 #include <QHeaderView>
 #include <QLabel>
 #include <QTableView>
@@ -166,7 +167,18 @@ void WorkingPanel::refresh() {
 void WorkingPanel::fitColumns() {
   table_->resizeColumnToContents(WorkingModel::fromColumn);
   table_->resizeColumnToContents(WorkingModel::lengthColumn);
-  table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 6);
+  const int rowHeight = table_->fontMetrics().height() + 6;
+  table_->verticalHeader()->setDefaultSectionSize(rowHeight);
+  constexpr int kRowsAlwaysSeen = 4;
+  table_->setMinimumHeight(kRowsAlwaysSeen * rowHeight);
+}
+
+void WorkingPanel::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) {
+    // The table hears of the new size only after its panel.
+    QMetaObject::invokeMethod(this, &WorkingPanel::fitColumns, Qt::QueuedConnection);
+  }
 }
 
 void WorkingPanel::jump(const QModelIndex& index) {

@@ -21,6 +21,9 @@ public:
   [[nodiscard]] QTableView* table() const { return table_; }
   [[nodiscard]] QString titleText() const;
 
+protected:
+  void changeEvent(QEvent* event) override;
+
 private:
   void refresh();
   void jump(const QModelIndex& index);
