@@ -114,7 +114,8 @@ void LogReader::takeHeader(FlatObject& object, const Line& line) {
 void LogReader::lose(const Line& line, std::string why) {
   // Half a line at the end of a recording that was not closed is how power loss looks; the warning
   // about the missing end says it.
-  const bool cutOff = !record_->sealed() && line.offset + line.length == source_.size();
+  const bool cutOff = !record_->sealed() && !line.text.empty() && line.text.front() == '{' &&
+                      line.offset + line.length == source_.size();
   if (!cutOff) {
     file_.problems.push_back(
         {line.number, Severity::error, ProblemKind::brokenLine, {std::move(why)}});

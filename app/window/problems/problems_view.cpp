@@ -100,8 +100,8 @@ void ProblemsStrip::refresh() {
     sentences << tr("In this file: %1.").arg(problems.summary());
   }
   if (const Duration after = lengthAfterActivity(session_.figures()); after > kSaidFrom) {
-    sentences
-        << tr("What follows the last activity (%1) counts in no figure.").arg(words().length(after));
+    sentences << tr("What follows the last activity (%1) counts in no figure.")
+                     .arg(words().length(after));
   }
   const Severity worst = problems.count(Severity::error) > 0     ? Severity::error
                          : problems.count(Severity::warning) > 0 ? Severity::warning
