@@ -29,6 +29,8 @@ struct RowsLook {
   QFont font;
   /// Size of the text in the painter's units; 0: the font's own.
   double textSize = 0;
+  /// Where rows shrink to fit, text keeps at least this share of its size.
+  double smallestShare = 0.62;
   /// Height of one row's band in the painter's units; labels scale with the font.
   double rowHeight = 44;
 

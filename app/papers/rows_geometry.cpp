@@ -9,8 +9,7 @@ namespace afterbeat::papers {
 
 namespace {
 
-/// Text is never set smaller than this share of its size, nor below what can be read on paper.
-constexpr double kSmallestShare = 0.62;
+/// Text is never set smaller than what can be read on paper.
 constexpr double kSmallestText = 5.5;
 
 /// Lanes that no row of this record needs are not kept free.
@@ -38,8 +37,8 @@ RowSizes denseSizes(double text, double band = 0) {
   return sizes;
 }
 
-double smallestText(double text) {
-  return std::min(text, std::max(kSmallestText, text * kSmallestShare));
+double smallestText(double text, const RowsLook& look) {
+  return std::min(text, std::max(kSmallestText, text * look.smallestShare));
 }
 
 double textSize(const RowsLook& look, const Lettering& lettering) {
@@ -48,7 +47,7 @@ double textSize(const RowsLook& look, const Lettering& lettering) {
 
 /// From the look's own size down to the smallest readable one, largest first.
 std::vector<RowSizes> sizesToTry(const RowsModel& model, double text, const RowsLook& look) {
-  const double smallest = smallestText(text);
+  const double smallest = smallestText(text, look);
   std::vector<RowSizes> sizes;
   constexpr int kSteps = 8;
   for (int i = 0; i <= kSteps; ++i) {
@@ -151,7 +150,7 @@ RowsGeometry layOutGeometry(const RowsModel& model, const Lettering& lettering, 
   geometry.sizes = fullSizes(model, text, look.rowHeight);
   if (fit && legend) {
     // Rows are worth more than their legend.
-    const RowSizes smallest = denseSizes(smallestText(text));
+    const RowSizes smallest = denseSizes(smallestText(text, look));
     legend = legendHeight(model, lettering, smallest, area.width()) <= area.height() * 0.4;
   }
   if (fit) {
@@ -197,7 +196,7 @@ double neededHeight(const RowsModel& model, const Lettering& lettering, double w
     return text * 2.5;
   }
   const RowSizes sizes =
-      squeezed ? denseSizes(smallestText(text)) : fullSizes(model, text, look.rowHeight);
+      squeezed ? denseSizes(smallestText(text, look)) : fullSizes(model, text, look.rowHeight);
   return heightOf(model, lettering, sizes, width, legend);
 }
 

@@ -15,8 +15,11 @@ namespace afterbeat::window {
 
 namespace {
 
-constexpr double kLeast = 20, kMost = 60;
+constexpr double kLeast = 20, kMost = 60, kSqueezed = 40;
 constexpr double kMargin = 12;
+/// Rows that do not fit at their least height may give up words and this much of their size before
+/// the reader has to scroll.
+constexpr double kSmallestShare = 0.8;
 /// A click this near a shock means the shock.
 constexpr double kReachPixels = 8;
 
@@ -82,7 +85,15 @@ void RowsCanvas::layOut() {
   const double fitting =
       most > least ? kLeast + (room - least) / (most - least) * (kMost - kLeast) : kLeast;
   look_.rows.rowHeight = std::clamp(std::floor(fitting), kLeast, kMost);
-  const int needed = static_cast<int>(std::ceil(heightWith(look_.rows.rowHeight) + 1.5 * kMargin));
+  look_.rows.smallestShare = kSmallestShare;
+  squeezed_ = heightWith(look_.rows.rowHeight) > room &&
+              picture_->leastHeightFor(width, look_.rows, true) <= room;
+  if (squeezed_) {
+    look_.rows.rowHeight = kSqueezed; // painting shrinks it until everything fits
+  }
+  const int needed =
+      squeezed_ ? viewHeight_
+                : static_cast<int>(std::ceil(heightWith(look_.rows.rowHeight) + 1.5 * kMargin));
   if (minimumHeight() != needed) {
     setMinimumHeight(needed);
     updateGeometry();
@@ -97,7 +108,7 @@ QSize RowsCanvas::sizeHint() const {
 QRectF RowsCanvas::bandHolding(Time t) const {
   for (int i = 0; picture_ && i < picture_->rowCount(); ++i) {
     if (picture_->row(i).holds(t)) {
-      return picture_->rowRect(i, area(), look_.rows);
+      return picture_->rowRect(i, area(), look_.rows, true, squeezed_);
     }
   }
   return {};
@@ -110,7 +121,7 @@ void RowsCanvas::paintEvent(QPaintEvent* event) {
     return;
   }
   painter.setRenderHint(QPainter::Antialiasing);
-  picture_->paint(painter, area(), look_.rows, overlay_, true);
+  picture_->paint(painter, area(), look_.rows, overlay_, true, squeezed_);
   if (hasFocus()) {
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(look_.accent, 2));
@@ -120,7 +131,7 @@ void RowsCanvas::paintEvent(QPaintEvent* event) {
 }
 
 Duration RowsCanvas::secondsOf(double pixels) const {
-  const QRectF band = picture_->rowRect(0, area(), look_.rows);
+  const QRectF band = picture_->rowRect(0, area(), look_.rows, true, squeezed_);
   const double share = band.width() > 0 ? pixels / band.width() : 0;
   return Duration{
       std::llround(share * static_cast<double>(papers::RowsPicture::kRowLength.count()))};
@@ -130,7 +141,7 @@ void RowsCanvas::mousePressEvent(QMouseEvent* event) {
   if (!picture_ || event->button() != Qt::LeftButton || picture_->rowCount() == 0) {
     return;
   }
-  if (const auto t = picture_->timeAt(event->position(), area(), look_.rows)) {
+  if (const auto t = picture_->timeAt(event->position(), area(), look_.rows, true, squeezed_)) {
     const PointedAt there = pointedAt(session_.figures(), *t, secondsOf(kReachPixels));
     selection_.lookAtAll(there.stretch, there.what);
   }

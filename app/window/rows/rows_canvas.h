@@ -56,6 +56,8 @@ private:
   papers::RowsOverlay overlay_;
   Look look_;
   int viewHeight_ = 0;
+  /// All rows are shown at once, with fewer words.
+  bool squeezed_ = false;
 };
 
 } // namespace afterbeat::window
