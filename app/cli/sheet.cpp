@@ -29,6 +29,8 @@ Exit sheet(const SheetCommand& options, int& argc, char** argv) {
   const Figures figures = computeFigures(opened->record, *settings);
 
   qputenv("QT_QPA_PLATFORM", "offscreen");
+  // Remarks of the toolkit about its surroundings are no words for the user.
+  qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
   const QGuiApplication application(argc, argv);
   papers::SheetOptions sheetOptions;
   sheetOptions.paper = options.paper == "Letter" ? QPageSize::Letter : QPageSize::A4;

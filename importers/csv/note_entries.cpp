@@ -81,6 +81,7 @@ private:
     switch (meaning.role) {
     case NoteRole::moment:
       addMoment(note, meaning);
+      noticeEffortsEnded(note, meaning);
       break;
     case NoteRole::remark:
       addRemark(note, std::get<entry::Mark>(meaning.data).text);
@@ -124,6 +125,27 @@ private:
         shock->reason = note.remark;
       }
       addEntry(note, std::move(data), leftOver);
+    }
+  }
+
+  /// Whoever ends the resuscitation takes the hands off the chest.
+  void noticeEffortsEnded(const TimedNote& note, const NoteMeaning& meaning) {
+    const auto* milestone = std::get_if<entry::Milestone>(&meaning.data);
+    if (milestone == nullptr || milestone->what != "efforts_ended") {
+      return;
+    }
+    effortsEnded_ = EffortsEnded{entries_.size() - 1, note.what};
+    if (compressions_) {
+      entries_[compressions_->entry].end = note.t;
+      compressions_.reset();
+    }
+  }
+
+  /// Compressions that begin again show that the efforts went on: the note was about compressions.
+  void takeBackEffortsEnded() {
+    if (effortsEnded_) {
+      entries_[effortsEnded_->entry].data = entry::Mark{effortsEnded_->words, {}};
+      effortsEnded_.reset();
     }
   }
 
@@ -181,6 +203,7 @@ private:
   }
 
   void beginCompressions(const TimedNote& note, const NoteMeaning& meaning) {
+    takeBackEffortsEnded();
     if (compressions_) {
       report(note, Severity::info,
              "Compressions were already noted as begun; this line changes nothing.");
@@ -245,7 +268,12 @@ private:
   std::vector<Entry> entries_;
   Time last_{};
   std::optional<OpenAnalysis> analysis_;
+  struct EffortsEnded {
+    std::size_t entry;
+    std::string words;
+  };
   std::optional<OpenCompressions> compressions_;
+  std::optional<EffortsEnded> effortsEnded_;
   std::optional<std::size_t> rhythm_;
 };
 

@@ -126,6 +126,7 @@ WorkingPanel::WorkingPanel(Session& session, Selection& selection, QWidget* pare
   layout->addWidget(none_);
   layout->addWidget(table_, 1);
   layout->addWidget(source_);
+  layout->addStretch(); // holds the sentences together where there is no table
   connect(table_, &QTableView::activated, this, &WorkingPanel::jump);
   connect(&session_, &Session::figuresChanged, this, &WorkingPanel::refresh);
   connect(&selection_, &Selection::measureChanged, this, &WorkingPanel::refresh);

@@ -15,6 +15,47 @@
 
 namespace afterbeat::window {
 
+namespace {
+
+QString rhythmWord(RhythmKind kind) {
+  switch (kind) {
+  case RhythmKind::shockable:
+    return WavesView::tr("shockable");
+  case RhythmKind::organised:
+    return WavesView::tr("organised");
+  case RhythmKind::asystole:
+    return WavesView::tr("asystole");
+  case RhythmKind::unclear:
+    return WavesView::tr("unclear");
+  }
+  return {};
+}
+
+/// Rhythms the record names within a stretch, and who says so; empty if it names none.
+QString rhythmsIn(const Record& record, const Interval& shown) {
+  QStringList said;
+  for (const Entry& entry : record.entries) {
+    const auto* rhythm = entry.complete<entry::Rhythm>();
+    if (rhythm == nullptr || entry.lastTime() <= shown.begin || entry.t >= shown.end) {
+      continue;
+    }
+    const QString who = entry.source == Source::observer ? WavesView::tr("as noted")
+                        : entry.source == Source::device
+                            ? WavesView::tr("as the device recorded it")
+                            : WavesView::tr("a reviewer's aid, not a diagnosis");
+    QString words = WavesView::tr("rhythm %1, %2").arg(rhythmWord(*rhythm->is), who);
+    if (!rhythm->reason.empty()) {
+      words += QStringLiteral(" (%1)").arg(QString::fromStdString(rhythm->reason));
+    }
+    if (!said.contains(words)) {
+      said << words;
+    }
+  }
+  return said.join(QStringLiteral(" · "));
+}
+
+} // namespace
+
 WavesView::WavesView(Session& session, Selection& selection, QWidget* parent)
     : QWidget(parent), session_(session), selection_(selection), stretch_(new QLabel(this)),
       what_(new ElidedLabel(this)), none_(new QLabel(this)), plot_(new WavesPlot(selection)),
@@ -115,7 +156,9 @@ void WavesView::follow() {
   stretch_->setText(tr("%1 to %2")
                         .arg(momentWords(session_.record(), shown.begin, tenths),
                              momentWords(session_.record(), shown.end, tenths)));
-  what_->setWhole(selection_.what());
+  QStringList what{selection_.what(), rhythmsIn(session_.record(), shown)};
+  what.removeAll(QString());
+  what_->setWhole(what.join(QStringLiteral(" · ")));
   plot_->follow();
 }
 

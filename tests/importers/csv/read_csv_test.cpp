@@ -195,6 +195,15 @@ TEST(ReadCsv, unknownWordsAreKept) {
   EXPECT_THAT(problems(result, Severity::info), Contains(HasSubstr("4: This line has a time and")));
 }
 
+// "Reanimation Ende" ends compressions; only where none follow it says that efforts ended.
+TEST(ReadCsv, resuscitationBegunAndEndedTwice) {
+  const auto notes = parsed("Zeit;Was;Wert\n1:00;Reanimation Beginn;110\n1:30;Reanimation Ende;\n"
+                            "1:40;Reanimation Beginn;\n2:00;Reanimation beendet;\n");
+  EXPECT_THAT(shown(notes), ElementsAre("60-90 cpr", "90 mark", "100-120 cpr", "120 milestone"));
+  EXPECT_EQ(std::get<entry::Cpr>(notes.record.entries[0].data).ratePerMin, 110);
+  EXPECT_EQ(std::get<entry::Mark>(notes.record.entries[1].data).text, "Reanimation Ende");
+}
+
 TEST(ReadCsv, analyses) {
   const auto check = [](const char* notes, const std::vector<std::string>& wanted,
                         std::optional<Advice> advice) {
