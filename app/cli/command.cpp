@@ -22,6 +22,9 @@ bool namedAsOtherSource(const std::filesystem::path& path) {
   return std::find(kOther.begin(), kOther.end(), ending) != kOther.end();
 }
 
+/// A profile's name must fit into a line of the sheet.
+constexpr std::size_t kLongestName = 80;
+
 tl::expected<Opened, std::string> import(const std::string& file) {
   auto imported = readAnySource(file);
   if (!imported) {
@@ -47,8 +50,8 @@ tl::expected<Opened, std::string> open(const std::string& file, bool keepSamples
 }
 
 std::string problemLine(const std::string& file, const Problem& problem) {
-  return fmt::format("{}:{}: {}: {}", file, problem.line, severityName(problem.severity),
-                     sentence(problem));
+  return forTerminal(fmt::format("{}:{}: {}: {}", file, problem.line,
+                                 severityName(problem.severity), sentence(problem)));
 }
 
 Exit tellProblems(const std::string& file, const std::vector<Problem>& problems, Severity least) {
@@ -64,8 +67,30 @@ Exit tellProblems(const std::string& file, const std::vector<Problem>& problems,
   return exit;
 }
 
+std::string forTerminal(std::string_view text) {
+  std::string plain;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const auto c = static_cast<unsigned char>(text[i]);
+    const auto next = i + 1 < text.size() ? static_cast<unsigned char>(text[i + 1]) : 0U;
+    if (c < 0x20 || c == 0x7F) {
+      plain += ' ';
+    } else if (c == 0xC2 && next >= 0x80 && next < 0xA0) { // C1 controls
+      plain += ' ';
+      ++i;
+    } else {
+      plain += text[i];
+    }
+  }
+  return plain;
+}
+
 void tell(const std::string& line) {
-  fmt::print(stderr, "afterbeat-cli: {}\n", line);
+  static const auto logger = [] {
+    auto made = spdlog::stderr_logger_st("afterbeat-cli");
+    made->set_pattern("%n: %v");
+    return made;
+  }();
+  logger->info("{}", forTerminal(line));
 }
 
 Exit flushOutput() {
@@ -126,6 +151,16 @@ tl::expected<FigureSettings, std::string> settingsFrom(const SettingWords& words
   if (!profile) {
     return tl::unexpected(
         fmt::format("The profile {} is not usable: {}", words.profile, profile.error()));
+  }
+  if (builtInProfile(profile->id) != nullptr) {
+    return tl::unexpected(fmt::format(
+        "The profile {} has the id “{}”, which belongs to one that comes with the program; give it "
+        "an id of its own.",
+        words.profile, profile->id));
+  }
+  if (profile->name.size() > kLongestName) {
+    return tl::unexpected(fmt::format("The profile {} has a name longer than {} characters.",
+                                      words.profile, kLongestName));
   }
   settings.profile = std::move(*profile);
   return settings;

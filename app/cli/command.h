@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace afterbeat::cli {
@@ -37,6 +38,9 @@ struct Opened {
 /// Prints problems of at least `least` to standard error; problemsInData if one is an error.
 Exit tellProblems(const std::string& file, const std::vector<Problem>& problems,
                   Severity least = Severity::warning);
+
+/// A record's own text without control characters, which a terminal would obey.
+[[nodiscard]] std::string forTerminal(std::string_view text);
 
 /// One line to standard error, after the program's name.
 void tell(const std::string& line);

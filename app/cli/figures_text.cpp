@@ -171,14 +171,14 @@ std::string remarkText(MeasureId id, const Figures& figures) {
 
 void addHead(std::string& out, const Opened& opened) {
   const Header& header = opened.record.header;
-  out += opened.file + "\n";
+  out += forTerminal(opened.file) + "\n";
   std::string line;
   const auto add = [&line](const std::string& word) {
     if (!word.empty()) {
       line += (line.empty() ? "  " : " · ") + word;
     }
   };
-  add(header.site);
+  add(forTerminal(header.site));
   if (const auto begin = wallTimeAt(opened.record, Time{})) {
     add(formatDate(*begin) + " " + formatClock(*begin));
   } else {
@@ -190,6 +190,11 @@ void addHead(std::string& out, const Opened& opened) {
                                            : "TEST");
   add(header.synthetic ? "SYNTHETIC" : "");
   out += line + "\n";
+  if (opened.record.otherRecordsInFile > 0) {
+    out += fmt::format("  The file holds {} further records, which are not in these figures; "
+                       "`afterbeat-cli rewrite` gives each a file of its own.\n",
+                       opened.record.otherRecordsInFile);
+  }
 }
 
 void addMeasures(std::string& out, const Record& record, const Figures& figures) {
@@ -293,7 +298,8 @@ void addWindow(std::string& out, const Record& record, const Figures& figures) {
                        moment(record, stretch.stretch.begin), name(stretch.why));
   }
   out += fmt::format("  Pause threshold {:g} s. Targets: {}.\n",
-                     seconds(figures.settings.pauseThreshold), figures.settings.profile.name);
+                     seconds(figures.settings.pauseThreshold),
+                     forTerminal(figures.settings.profile.name));
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 #include "core/resuslog/write_log.h"
 #include "importers/gather/gather.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdlib>
 
@@ -68,9 +69,19 @@ Exit gatherSources(const GatherOptions& options) {
       tell(fmt::format("{}: {}", named.path, imported.error().sentence));
       return Exit::readOrWriteFailed;
     }
+    const std::string digest = digestOf(named.path);
+    const auto same =
+        std::find_if(sources.begin(), sources.end(), [&digest](const GatherSource& earlier) {
+          return !digest.empty() && earlier.sha256 == digest;
+        });
+    if (same != sources.end()) {
+      tell(fmt::format("{} holds the same as {}; it is left out, so that nothing counts twice.",
+                       named.path, same->label));
+      continue;
+    }
     exit = worse(exit, tellProblems(named.path, imported->problems, Severity::info));
     sources.push_back({std::move(*imported), std::filesystem::path(named.path).filename().string(),
-                       digestOf(named.path), named.offset});
+                       digest, named.offset});
   }
   Imported merged = gather(std::move(sources));
   exit = worse(exit, tellProblems(options.output, merged.problems, Severity::info));

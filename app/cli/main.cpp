@@ -112,5 +112,10 @@ int main(int argc, char** argv) {
     const bool asked = app.exit(error) == 0; // help and version were asked for
     return static_cast<int>(asked ? Exit::fine : Exit::wrongUse);
   }
-  return static_cast<int>(run(app, typed, argc, argv));
+  try {
+    return static_cast<int>(run(app, typed, argc, argv));
+  } catch (const std::exception& error) { // a full disk under standard output, say
+    tell(std::string("The output could not be written: ") + error.what());
+    return static_cast<int>(Exit::readOrWriteFailed);
+  }
 }

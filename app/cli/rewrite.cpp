@@ -55,13 +55,16 @@ Exit rewrite(const RewriteOptions& options) {
     tell(fmt::format("{}: {}", options.file, sentence(log.error())));
     return Exit::readOrWriteFailed;
   }
+  for (std::size_t i = 1; i < log->records.size(); ++i) {
+    if (std::filesystem::exists(outputFor(options.output, i))) {
+      tell(fmt::format("The file holds {} records, and {} is there already; choose another name.",
+                       log->records.size(), outputFor(options.output, i).string()));
+      return Exit::wrongUse;
+    }
+  }
   const Exit exit = tellProblems(options.file, log->problems);
   for (std::size_t i = 0; i < log->records.size(); ++i) {
     const auto path = outputFor(options.output, i);
-    if (sameFile(path, options.file)) {
-      tell("The original is never written to; choose another name for the output.");
-      return Exit::wrongUse;
-    }
     tl::expected<RewriteReport, IoError> done;
     const auto written = replaceFile(path, [&](const ByteSink& sink) {
       done = rewriteRecord(**source, *log, i, sink);

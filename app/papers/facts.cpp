@@ -107,7 +107,16 @@ bool coversDeviceOn(const Record& record) {
       on = false;
     }
   }
-  return begins && (!on || record.seal.present);
+  return begins && (!on || record.seal.present) && record.otherRecordsInFile == 0 &&
+         lostLines(record) == 0;
+}
+
+int lostLines(const Record& record) {
+  const auto kept =
+      std::count_if(record.entries.begin(), record.entries.end(), [](const Entry& entry) {
+        return std::holds_alternative<entry::Unreadable>(entry.data);
+      });
+  return record.lostLines + static_cast<int>(kept);
 }
 
 ShockCount countShocks(const Record& record, const Figures& figures) {
@@ -115,6 +124,8 @@ ShockCount countShocks(const Record& record, const Figures& figures) {
   const Measure& delivered = figures[MeasureId::shocksDelivered];
   const bool covered = coversDeviceOn(record);
   count.mayBeMore = !record.seal.present && !covered;
+  count.linesLost = lostLines(record) > 0;
+  count.deviceRecorded = delivered.status == Status::ok;
   if (delivered.value) {
     const int given = static_cast<int>(*delivered.value);
     if (given > 0 || covered) {
@@ -124,6 +135,9 @@ ShockCount countShocks(const Record& record, const Figures& figures) {
   for (const ShockFigures& shock : figures.shocks) {
     count.unknown += !shock.delivered ? 1 : 0;
     count.withheld += shock.delivered && !*shock.delivered ? 1 : 0;
+  }
+  if (count.unknown > 0 && count.given == 0) {
+    count.given.reset(); // one of them may have been given: neither "0" nor "none"
   }
   return count;
 }
@@ -149,7 +163,7 @@ QString profileText(const Profile& profile, const Words& say) {
   };
   const auto found =
       std::find_if(kOwn.begin(), kOwn.end(), [&](const char* own) { return profile.name == own; });
-  return found != kOwn.end() ? say(*found) : QString::fromStdString(profile.name);
+  return found != kOwn.end() ? say(*found) : plainText(profile.name);
 }
 
 QString sourceWords(const Profile& profile, const Citation& source, const Words& say) {

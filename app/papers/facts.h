@@ -47,7 +47,14 @@ struct ShockCount {
   int unknown = 0, withheld = 0;
   /// The recording broke off: there may be more.
   bool mayBeMore = false;
+  /// Lines of the recording were lost: there may be more.
+  bool linesLost = false;
+  /// Something shows that a defibrillator was recorded.
+  bool deviceRecorded = false;
 };
+/// How many lines of the recording could not be read, now or by an earlier salvage.
+[[nodiscard]] int lostLines(const Record& record);
+
 [[nodiscard]] ShockCount countShocks(const Record& record, const Figures& figures);
 
 /// The recording reaches from switching on to switching off, or to a proper end.

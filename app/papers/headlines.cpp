@@ -73,7 +73,12 @@ Headline shocksHeadline(const Record& record, const Figures& figures, const Word
     notes << say(QT_TRANSLATE_NOOP("Papers", "last %1")).arg(momentWords(record, last->t, say));
   }
   if (count.unknown > 0) {
-    notes << say(QT_TRANSLATE_NOOP("Papers", "%1 more: delivery not recorded")).arg(count.unknown);
+    notes << (count.given ? say(QT_TRANSLATE_NOOP("Papers", "%1 more: delivery not recorded"))
+                          : say(QT_TRANSLATE_NOOP("Papers", "%1 noted, delivery not recorded")))
+                 .arg(count.unknown);
+  }
+  if (count.linesLost) {
+    notes << say(QT_TRANSLATE_NOOP("Papers", "lines were lost: may be more"));
   }
   if (count.withheld > 0) {
     notes << say(QT_TRANSLATE_NOOP("Papers", "%1 not given")).arg(count.withheld);

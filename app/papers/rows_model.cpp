@@ -165,7 +165,7 @@ std::pair<MarkKind, QStringList> analysisWords(Advice advice, const Words& say) 
 }
 
 QString own(const std::string& text) {
-  return QString::fromStdString(text).simplified();
+  return plainText(text);
 }
 
 /// A remark with the record's own text, or the words for its kind where it has none.
@@ -340,7 +340,7 @@ RowsModel makeRowsModel(const Record& record, const Figures& figures, Words word
   if (profile.ratePerMin) {
     model.corridor = profile.ratePerMin->value;
   }
-  model.profileName = QString::fromStdString(profile.name);
+  model.profileName = plainText(profile.name);
   if (profile.pauseLimit) {
     model.pauseLimit = profile.pauseLimit->value;
   }

@@ -94,6 +94,21 @@ QStringList notices(const Record& record, const Words& say) {
                 : say(QT_TRANSLATE_NOOP("Papers",
                                         "This record was written again from another file.")));
   }
+  if (const int lost = lostLines(record); lost > 0) {
+    all << say(QT_TRANSLATE_NOOP("Papers", "%1 lines of the recording could not be read: shocks "
+                                           "and compressions may be missing, times may be wrong."))
+               .arg(say.number(lost));
+  }
+  if (record.otherRecordsInFile > 0) {
+    all << say(QT_TRANSLATE_NOOP(
+                   "Papers",
+                   "The file holds more than this: %1 further recordings are not on this sheet."))
+               .arg(say.number(record.otherRecordsInFile));
+  }
+  if (!record.header.kind) {
+    all << say(QT_TRANSLATE_NOOP(
+        "Papers", "The file does not say whether this was a rescue, a drill or a test."));
+  }
   if (record.header.madeUp) {
     all << say(QT_TRANSLATE_NOOP("Papers", "The file had no usable header; one was made up."));
   }

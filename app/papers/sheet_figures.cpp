@@ -100,8 +100,10 @@ SheetFigure shocksFigure(const Record& record, const Figures& figures, const Wor
     figure.value = QString::number(*count.given);
   }
   if (count.unknown > 0) {
-    figure.notes
-        << say(QT_TRANSLATE_NOOP("Papers", "%1 more: delivery not recorded")).arg(count.unknown);
+    figure.notes << (count.given
+                         ? say(QT_TRANSLATE_NOOP("Papers", "%1 more: delivery not recorded"))
+                         : say(QT_TRANSLATE_NOOP("Papers", "%1 noted, delivery not recorded")))
+                        .arg(count.unknown);
   }
   if (const QString joules = energies(figures, say); !joules.isEmpty()) {
     figure.notes << joules;
@@ -109,10 +111,12 @@ SheetFigure shocksFigure(const Record& record, const Figures& figures, const Wor
   if (count.withheld > 0) {
     figure.notes << say(QT_TRANSLATE_NOOP("Papers", "%1 prepared, not given")).arg(count.withheld);
   }
-  if (count.mayBeMore) {
-    figure.notes << (count.given
-                         ? say(QT_TRANSLATE_NOOP("Papers", "recording broke off: may be more"))
-                         : say(QT_TRANSLATE_NOOP("Papers", "none until recording broke off")));
+  if (count.linesLost) {
+    figure.notes << say(QT_TRANSLATE_NOOP("Papers", "lines were lost: may be more"));
+  } else if (count.mayBeMore && count.given) {
+    figure.notes << say(QT_TRANSLATE_NOOP("Papers", "recording broke off: may be more"));
+  } else if (count.mayBeMore && count.unknown == 0 && count.deviceRecorded) {
+    figure.notes << say(QT_TRANSLATE_NOOP("Papers", "none until recording broke off"));
   }
   return figure;
 }

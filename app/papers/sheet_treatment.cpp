@@ -114,8 +114,10 @@ QString shortened(const QStringList& parts, int most, const Words& say) {
 }
 
 QString ownText(const std::string& text, int most) {
-  const QString words = QString::fromStdString(text).simplified();
-  return words.size() <= most ? words : words.left(most - 1).trimmed() + QStringLiteral("…");
+  const QString words = plainText(text);
+  return words.size() <= most
+             ? words
+             : plainText((words.left(most - 1).trimmed() + QStringLiteral("…")).toStdString());
 }
 
 SheetSection treatmentSection(const Record& record, const Figures& figures, const Words& say) {

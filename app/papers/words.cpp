@@ -26,6 +26,24 @@ long long wholeSeconds(Duration length) {
 
 } // namespace
 
+QString plainText(const std::string& text) {
+  QString plain;
+  bool rightToLeft = false;
+  for (const QChar c : QString::fromStdString(text).simplified()) {
+    const auto code = c.unicode();
+    const bool direction = (code >= 0x202A && code <= 0x202E) ||
+                           (code >= 0x2066 && code <= 0x2069) || code == 0x200E || code == 0x200F;
+    if (direction || c.category() == QChar::Other_Control) {
+      continue;
+    }
+    rightToLeft = rightToLeft || c.direction() == QChar::DirR || c.direction() == QChar::DirAL;
+    plain += c;
+  }
+  constexpr QChar kIsolate(0x2068);
+  constexpr QChar kEndIsolate(0x2069);
+  return rightToLeft ? kIsolate + plain + kEndIsolate : plain;
+}
+
 bool loadLanguage(QTranslator& translator, const QString& language) {
   openLanguageResource();
   return translator.load(QStringLiteral(":/languages/afterbeat_%1.qm").arg(language));

@@ -15,6 +15,10 @@ namespace afterbeat::papers {
 /// Gives the words of the reader's language for English ones of the context "Papers".
 using Translate = std::function<QString(const char* english)>;
 
+/// A record's own text for showing: one line, without control characters, and with its writing
+/// direction kept from changing that of the words around it.
+[[nodiscard]] QString plainText(const std::string& text);
+
 /// Loads the words of `language` ("de") that come with the program; false: there are none, and
 /// English stands.
 [[nodiscard]] bool loadLanguage(QTranslator& translator, const QString& language);

@@ -4,7 +4,26 @@
 #include <QCommandLineParser>
 #include <QIcon>
 
+namespace {
+
+/// Help and version need no display.
+bool asksForWords(int argc, char** argv) {
+  for (int i = 1; i < argc; ++i) {
+    const QByteArray word(argv[i]);
+    if (word == "-h" || word == "--help" || word == "--help-all" || word == "-v" ||
+        word == "--version") {
+      return true;
+    }
+  }
+  return false;
+}
+
+} // namespace
+
 int main(int argc, char** argv) {
+  if (asksForWords(argc, argv)) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+  }
   QApplication program(argc, argv);
   QApplication::setApplicationName(QStringLiteral("afterbeat"));
   QApplication::setApplicationDisplayName(QStringLiteral("Afterbeat"));

@@ -178,12 +178,12 @@ void addOutside(const Record& record, Figures& figures) {
 } // namespace
 
 std::optional<Interval> recordSpan(const Record& record) {
-  return spanExcept<entry::Milestone, entry::Mark, entry::Pads, entry::SelfTest, entry::Battery>(
-      record);
+  return spanExcept<entry::Milestone, entry::Mark, entry::Pads, entry::SelfTest, entry::Battery,
+                    entry::Unreadable>(record);
 }
 
 std::optional<Time> latestForTimeOn(const Record& record) {
-  const auto span = spanExcept<entry::Milestone, entry::Mark>(record);
+  const auto span = spanExcept<entry::Milestone, entry::Mark, entry::Unreadable>(record);
   return span ? std::optional<Time>{span->end} : std::nullopt;
 }
 

@@ -137,6 +137,9 @@ std::string sentence(const Problem& problem) {
   if (problem.kind == ProblemKind::importNote) {
     return a;
   }
+  if (problem.kind == ProblemKind::brokenLine) {
+    return lineSentence(problem.kind, a, b); // why is a ready clause
+  }
   for (const auto part : {lineSentence, channelSentence, fileSentence}) {
     if (std::string text = part(problem.kind, shown(a), shown(b)); !text.empty()) {
       return text;

@@ -95,6 +95,10 @@ struct Record {
   Seal seal;
   /// Latest `t` or `end` written in the file, `end` line included; empty if no line has a time.
   std::optional<Time> lastTime;
+  /// How many other records the same file holds; what they say is not in this one.
+  int otherRecordsInFile = 0;
+  /// How many lines of the file could not be read, half a line at a broken-off end apart.
+  int lostLines = 0;
 };
 
 } // namespace afterbeat

@@ -19,7 +19,8 @@ enum class Need : bool { optional, required };
 /// What a number may be, limits included.
 struct Range {
   double least = 0;
-  double most = std::numeric_limits<double>::max();
+  /// No amount in a rescue comes near; sums of such values would be no numbers.
+  double most = 1e9;
 };
 
 /// The words an enumeration is written in.

@@ -147,6 +147,9 @@ void readDerivedFrom(HeaderReader& reader, Header& header) {
   });
 }
 
+/// Times are whole microseconds: samples any closer together could not be told apart.
+constexpr double kFastestHz = 1e6;
+
 /// Why a channel cannot be used; empty if it can.
 std::string channelFault(FlatObject& object, const Channel& channel) {
   if (channel.id.empty()) {
@@ -155,7 +158,7 @@ std::string channelFault(FlatObject& object, const Channel& channel) {
   if (channel.quantity.empty()) {
     return "it does not say what was measured";
   }
-  if (!(channel.rateHz > 0)) {
+  if (!(channel.rateHz > 0 && channel.rateHz <= kFastestHz)) {
     return "it has no usable sampling rate";
   }
   for (const auto key : {"scale", "offset"}) {

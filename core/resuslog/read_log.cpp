@@ -119,6 +119,7 @@ void LogReader::lose(const Line& line, std::string why) {
   if (!cutOff) {
     file_.problems.push_back(
         {line.number, Severity::error, ProblemKind::brokenLine, {std::move(why)}});
+    record_->log().record.lostLines += 1;
   }
   record_->note(line, LineFate::broken);
 }
@@ -223,6 +224,9 @@ void LogReader::nameMadeUpOnes() {
 LogFile LogReader::finish() {
   file_.records.push_back(record_->finish(source_.size()));
   file_.sha256 = fileSha_.hex();
+  for (LogRecord& log : file_.records) {
+    log.record.otherRecordsInFile = static_cast<int>(file_.records.size()) - 1;
+  }
   nameMadeUpOnes();
   std::stable_sort(file_.problems.begin(), file_.problems.end(),
                    [](const Problem& a, const Problem& b) { return a.line < b.line; });

@@ -125,7 +125,9 @@ void RecordReader::entry(FlatObject& object, const Line& line) {
   if (!t) {
     read.entry.t = lastT_;
   }
-  place(t, read.entry.end, !read.entry.incomplete, line);
+  // An unreadable line's time is that of the line above it, which may count in no figure.
+  const bool knowsItsTime = !std::holds_alternative<entry::Unreadable>(read.entry.data);
+  place(t, read.entry.end, !read.entry.incomplete && knowsItsTime, line);
   if (taken) {
     problems_.insert(problems_.end(), read.problems.begin(), read.problems.end());
   } else {

@@ -7,6 +7,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string>
+#include <unordered_set>
+
+#include <fmt/format.h>
 
 namespace afterbeat {
 
@@ -115,6 +119,22 @@ std::string samplesLine(const Channel& channel, const SampleBlock& block) {
   return line.close();
 }
 
+/// Tells entries apart that would be written as the same line: a reader takes a line that repeats
+/// an earlier one for a buffer flushed twice, and drops it.
+class DistinctLines {
+public:
+  std::string operator()(std::string line) {
+    const std::string as = line;
+    for (int n = 2; !written_.insert(line).second; ++n) {
+      line = as.substr(0, as.size() - 1) + fmt::format(R"(,"repetition":{}}})", n);
+    }
+    return line;
+  }
+
+private:
+  std::unordered_set<std::string> written_;
+};
+
 } // namespace
 
 bool writeRecord(const Record& record, const ByteSink& sink) {
@@ -124,9 +144,10 @@ bool writeRecord(const Record& record, const ByteSink& sink) {
   std::stable_sort(lines.begin(), lines.end(),
                    [](const Planned& a, const Planned& b) { return a.writtenAt < b.writtenAt; });
   SealedOutput out(sink);
+  DistinctLines distinct;
   out.line(headerLine(record.header, record.channels));
   for (const Planned& line : lines) {
-    out.entry(line.entry != nullptr ? entryLine(*line.entry, record.header)
+    out.entry(line.entry != nullptr ? distinct(entryLine(*line.entry, record.header))
                                     : samplesLine(*line.channel, line.block));
     if (!out.good()) {
       return false;

@@ -73,9 +73,12 @@ private:
     if (!into_.kind) {
       into_.kind = kind;
     } else if (*into_.kind != kind) {
+      // Of two kinds the one that is no rescue: a drill never enters rescue statistics.
+      const RecordKind kept = *into_.kind == RecordKind::rescue ? kind : *into_.kind;
       say(Severity::error,
           fmt::format("{} says it is {}, a source before it {}; {} is kept.", label_,
-                      kindName(kind), kindName(*into_.kind), kindName(*into_.kind)));
+                      kindName(kind), kindName(*into_.kind), kindName(kept)));
+      into_.kind = kept;
     }
   }
 

@@ -70,7 +70,8 @@ std::optional<std::chrono::year_month_day> parseBaseDate(std::string_view text) 
 /// Frequency field: samples per second, then perhaps `/counter(base)`.
 bool parseFrequency(std::string_view field, WfdbHeader& header) {
   const auto frequency = wholeReal(takeUntil(field, '/'));
-  if (!frequency || *frequency <= 0) {
+  constexpr double kFastest = 1e6; // times are whole microseconds
+  if (!frequency || *frequency <= 0 || *frequency > kFastest) {
     return false;
   }
   header.frequency = header.counterFrequency = *frequency;

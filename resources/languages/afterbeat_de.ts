@@ -4,6 +4,26 @@
 <context>
     <name>Papers</name>
     <message>
+        <source>%1 noted, delivery not recorded</source>
+        <translation>%1 vermerkt, Abgabe nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>lines were lost: may be more</source>
+        <translation>Zeilen verloren: vielleicht mehr</translation>
+    </message>
+    <message>
+        <source>%1 lines of the recording could not be read: shocks and compressions may be missing, times may be wrong.</source>
+        <translation>%1 Zeilen der Aufzeichnung waren nicht lesbar: Schocks und Thoraxkompressionen können fehlen, Zeiten falsch sein.</translation>
+    </message>
+    <message>
+        <source>The file holds more than this: %1 further recordings are not on this sheet.</source>
+        <translation>Die Datei enthält mehr: %1 weitere Aufzeichnungen stehen nicht auf diesem Blatt.</translation>
+    </message>
+    <message>
+        <source>The file does not say whether this was a rescue, a drill or a test.</source>
+        <translation>Die Datei sagt nicht, ob es ein Einsatz, eine Übung oder ein Test war.</translation>
+    </message>
+    <message>
         <source>%1 before power-on</source>
         <translation>%1 vor dem Einschalten</translation>
     </message>

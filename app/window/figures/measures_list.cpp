@@ -6,6 +6,7 @@
 #include "app/window/session/selection.h"
 #include "app/window/session/session.h"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QSignalBlocker>
 
@@ -100,6 +101,13 @@ void MeasuresList::refresh() {
     item->setText(1, valueWords(measure));
     item->setToolTip(0, definitionText(figures, measure.id));
     item->setForeground(1, measure.status == Status::ok ? QBrush(palette().text()) : faint);
+  }
+}
+
+void MeasuresList::changeEvent(QEvent* event) {
+  QTreeWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) {
+    refresh();
   }
 }
 

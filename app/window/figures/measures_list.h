@@ -22,6 +22,9 @@ signals:
   /// A figure was activated by double click or Enter.
   void chosen();
 
+protected:
+  void changeEvent(QEvent* event) override;
+
 private:
   void build();
   void refresh();

@@ -236,7 +236,8 @@ void timeOn(const Facts& f, Sheet& sheet) {
   if (onSince) {
     const auto end = latest(f, [](const Entry& e) {
       return std::holds_alternative<entry::Mark>(e.data) ||
-             std::holds_alternative<entry::Milestone>(e.data);
+             std::holds_alternative<entry::Milestone>(e.data) ||
+             std::holds_alternative<entry::Unreadable>(e.data);
     });
     sum += secondsOf(*end - *onSince);
   }

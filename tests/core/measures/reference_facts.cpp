@@ -336,7 +336,8 @@ bool outsideRecordEnd(const Entry& entry) {
          std::holds_alternative<entry::Mark>(entry.data) ||
          std::holds_alternative<entry::Pads>(entry.data) ||
          std::holds_alternative<entry::SelfTest>(entry.data) ||
-         std::holds_alternative<entry::Battery>(entry.data);
+         std::holds_alternative<entry::Battery>(entry.data) ||
+         std::holds_alternative<entry::Unreadable>(entry.data);
 }
 
 Facts findFacts(const Record& record, const FigureSettings& settings) {
