@@ -191,7 +191,7 @@ void addHead(std::string& out, const Opened& opened) {
   add(header.synthetic ? "SYNTHETIC" : "");
   out += line + "\n";
   if (opened.record.otherRecordsInFile > 0) {
-    out += fmt::format("  The file holds {} further records, which are not in these figures; "
+    out += fmt::format("  Other records in the file: {}. They are not in these figures; "
                        "`afterbeat-cli rewrite` gives each a file of its own.\n",
                        opened.record.otherRecordsInFile);
   }

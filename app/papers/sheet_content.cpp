@@ -95,14 +95,14 @@ QStringList notices(const Record& record, const Words& say) {
                                         "This record was written again from another file.")));
   }
   if (const int lost = lostLines(record); lost > 0) {
-    all << say(QT_TRANSLATE_NOOP("Papers", "%1 lines of the recording could not be read: shocks "
-                                           "and compressions may be missing, times may be wrong."))
+    all << say(QT_TRANSLATE_NOOP("Papers",
+                                 "Lines of the recording that could not be read: %1. Shocks "
+                                 "and compressions may be missing, times may be wrong."))
                .arg(say.number(lost));
   }
   if (record.otherRecordsInFile > 0) {
     all << say(QT_TRANSLATE_NOOP(
-                   "Papers",
-                   "The file holds more than this: %1 further recordings are not on this sheet."))
+                   "Papers", "The file holds other recordings, which are not on this sheet: %1."))
                .arg(say.number(record.otherRecordsInFile));
   }
   if (!record.header.kind) {

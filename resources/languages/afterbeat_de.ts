@@ -12,12 +12,12 @@
         <translation>Zeilen verloren: vielleicht mehr</translation>
     </message>
     <message>
-        <source>%1 lines of the recording could not be read: shocks and compressions may be missing, times may be wrong.</source>
-        <translation>%1 Zeilen der Aufzeichnung waren nicht lesbar: Schocks und Thoraxkompressionen können fehlen, Zeiten falsch sein.</translation>
+        <source>Lines of the recording that could not be read: %1. Shocks and compressions may be missing, times may be wrong.</source>
+        <translation>Nicht lesbare Zeilen der Aufzeichnung: %1. Schocks und Thoraxkompressionen können fehlen, Zeiten falsch sein.</translation>
     </message>
     <message>
-        <source>The file holds more than this: %1 further recordings are not on this sheet.</source>
-        <translation>Die Datei enthält mehr: %1 weitere Aufzeichnungen stehen nicht auf diesem Blatt.</translation>
+        <source>The file holds other recordings, which are not on this sheet: %1.</source>
+        <translation>Die Datei enthält weitere Aufzeichnungen, die nicht auf diesem Blatt stehen: %1.</translation>
     </message>
     <message>
         <source>The file does not say whether this was a rescue, a drill or a test.</source>
