@@ -214,8 +214,8 @@ std::optional<RowMark> markOf(const Entry& entry, const Words& say) {
   }
   if (const auto* circulation = entry.complete<entry::Circulation>();
       circulation && circulation->state) {
-    mark.importance = 90;
     const bool returned = circulation->state == CirculationState::returned;
+    mark.importance = returned ? 90 : 95; // where one word fits, the later state is the safer one
     mark.kind = returned ? MarkKind::circulationReturned : MarkKind::circulationLost;
     mark.words = returned ? QStringList{say(QT_TRANSLATE_NOOP("Papers", "circulation returned")),
                                         say(QT_TRANSLATE_NOOP("Papers", "returned"))}

@@ -267,7 +267,7 @@ QStringList qualityWords(const Figures& figures, const Words& say) {
   return parts;
 }
 
-/// "Circulation returned 09:22:08 (noted by an observer), until the record ends".
+/// "Circulation returned 09:22:08 (noted by an observer), no loss recorded after it".
 SheetLine circulationLine(const Record& record, const Figures& figures, const Words& say) {
   QStringList parts;
   std::optional<Time> open;
@@ -294,7 +294,7 @@ SheetLine circulationLine(const Record& record, const Figures& figures, const Wo
   if (later) {
     parts << say(QT_TRANSLATE_NOOP("Papers", "resuscitation went on after it"));
   } else if (open) {
-    parts.last() += say(QT_TRANSLATE_NOOP("Papers", ", until the record ends"));
+    parts.last() += say(QT_TRANSLATE_NOOP("Papers", ", no loss recorded after it"));
   }
   constexpr qsizetype kShown = 3;
   if (parts.size() > kShown) {

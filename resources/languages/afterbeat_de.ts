@@ -865,8 +865,8 @@
         <translation>danach wurde weiter reanimiert</translation>
     </message>
     <message>
-        <source>, until the record ends</source>
-        <translation>, bis zum Ende der Aufzeichnung</translation>
+        <source>, no loss recorded after it</source>
+        <translation>, danach kein Verlust aufgezeichnet</translation>
     </message>
     <message>
         <source>Findings</source>

@@ -70,7 +70,7 @@ TEST(SheetContent, TheFullestRescue) {
                "Five analyses: shock advised, shock advised, no shock, shock advised, no shock",
                "Hands off the chest 47 % of the time without circulation (4 min 15 s of 9 min 4 s)",
                "Longest pause 45 s, around shock 2",
-               "Circulation returned 09:22:08 (noted by an observer), until the record ends",
+               "Circulation returned 09:22:08 (noted by an observer), no loss recorded after it",
                "553 chest compressions in 4 min 49 s",
                "32 breaths",
                "Shocks: 09:13:23, 09:15:38, 09:19:57",
@@ -206,7 +206,7 @@ TEST(SheetContent, MuchIsSummarised) {
               {QStringLiteral("30 analyses: 10 × shock advised, 10 × no shock, 10 × inconclusive"),
                "and 5 more", "Left out of the figures: 30 s", "and 29 more",
                "circulation lost 09:43:20"},
-              {"until the record ends"});
+              {"no loss recorded after it"});
 }
 
 TEST(SheetContent, GermanIsGerman) {
