@@ -1,5 +1,6 @@
 #include "app/window/figures/working_panel.h"
 
+#include "app/papers/headlines.h"
 #include "app/window/look/figure_words.h"
 #include "app/window/look/look.h"
 #include "app/window/session/selection.h"
@@ -93,7 +94,7 @@ QString definitionText(const Figures& figures, MeasureId id) {
 
 QString sourceText(const Figures& figures, MeasureId id) {
   const MeasureInfo& info = measureInfo(id);
-  return QCoreApplication::translate("WorkingPanel", "Source: %1. Mark: %2.\n%3\nTargets: %4.")
+  return QCoreApplication::translate("WorkingPanel", "Definition: %1. Mark: %2.\n%3\nTargets: %4.")
       .arg(asText(info.source), markText(info.mark), evidenceText(figures.evidence),
            QString::fromStdString(figures.settings.profile.name));
 }
@@ -154,7 +155,14 @@ void WorkingPanel::refresh() {
   const Figures& figures = session_.figures();
   title_->setText(tr("%1, %2: the working").arg(titleWords(*id), valueWords(figures[*id])));
   definition_->setText(definitionText(figures, *id));
-  source_->setText(sourceText(figures, *id));
+  QStringList sources{sourceText(figures, *id)};
+  for (const papers::Headline& headline : papers::headlines(session_.record(), figures, words())) {
+    if (headline.id == *id && !headline.target.isEmpty()) {
+      sources.prepend(tr("%1: %2.").arg(headline.target.left(1).toUpper() + headline.target.mid(1),
+                                        headline.source));
+    }
+  }
+  source_->setText(sources.join(QLatin1Char('\n')));
   model_.show(session_.record(), session_.loaded().figures, *id);
   const bool empty = model_.rowCount() == 0;
   none_->setVisible(empty);
