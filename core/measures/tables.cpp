@@ -50,12 +50,12 @@ std::size_t firstFrom(const std::vector<CompressionInterval>& intervals, Time t,
   return static_cast<std::size_t>(it - intervals.begin());
 }
 
-/// Lays epochs over the window.
+/// Lays epochs over a window that has a length.
 class Epochs {
 public:
   explicit Epochs(const Interval& window) : window_(window) {
     const auto n = (window.length() + kEpoch - Duration{1}) / kEpoch;
-    count_ = static_cast<std::size_t>(std::max<std::int64_t>(1, n));
+    count_ = static_cast<std::size_t>(n);
   }
   [[nodiscard]] std::size_t count() const { return count_; }
   [[nodiscard]] Interval operator[](std::size_t i) const {
