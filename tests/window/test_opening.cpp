@@ -22,7 +22,7 @@ TEST_F(Opening, AnEmptyWindowSaysWhatToDoFirst) {
 TEST_F(Opening, ASampleShowsItsHeaderFiguresRowsAndWaves) {
   open(sample("ferry-terminal.resuslog"));
   EXPECT_EQ(window_.currentPage(), page_);
-  const QString header = page_->header()->asText();
+  const QString header = window_.places()->header()->asText();
   EXPECT_TRUE(header.contains("Ferry terminal")) << header.toStdString();
   EXPECT_TRUE(header.contains("rescue")) << header.toStdString();
   EXPECT_TRUE(header.contains("adult")) << header.toStdString();
@@ -37,7 +37,7 @@ TEST_F(Opening, ASampleShowsItsHeaderFiguresRowsAndWaves) {
 
 TEST_F(Opening, ADrillIsMarkedInWords) {
   open(fileWith("drill.resuslog", smallDrill()));
-  EXPECT_TRUE(page_->header()->asText().contains("DRILL"));
+  EXPECT_TRUE(window_.places()->header()->asText().contains("DRILL"));
   EXPECT_TRUE(window_.windowTitle().contains("DRILL"));
 }
 
@@ -91,8 +91,8 @@ TEST_F(Opening, WithoutAHeaderThePageSaysWhatHappenedAndOpensItAnyway) {
   asDrill->click();
   ASSERT_TRUE(complete.wait(kPatience));
   EXPECT_EQ(window_.currentPage(), page_);
-  EXPECT_TRUE(page_->header()->asText().contains("DRILL"));
-  EXPECT_TRUE(page_->header()->asText().contains("MADE-UP HEADER"));
+  EXPECT_TRUE(window_.places()->header()->asText().contains("DRILL"));
+  EXPECT_TRUE(window_.places()->header()->asText().contains("MADE-UP HEADER"));
 }
 
 TEST_F(Opening, OtherRefusalsOfferNoMadeUpHeader) {
@@ -113,10 +113,10 @@ TEST_F(Opening, AFileWithTwoRecordsShowsTheFirstAndSaysSo) {
   QByteArray second = smallDrill();
   second.replace("South boathouse", "North boathouse").replace("1d10", "1d11");
   open(fileWith("two.resuslog", smallDrill() + second));
-  EXPECT_TRUE(page_->header()->asText().contains("South boathouse"));
+  EXPECT_TRUE(window_.places()->header()->asText().contains("South boathouse"));
   EXPECT_TRUE(page_->problemsStrip()->text().contains("2 records"));
   untilFiguresChange([this] { window_.session().showRecord(1); });
-  EXPECT_TRUE(page_->header()->asText().contains("North boathouse"));
+  EXPECT_TRUE(window_.places()->header()->asText().contains("North boathouse"));
 }
 
 TEST_F(Opening, DroppingFilesOpensTheFirstAndNamesTheRest) {
@@ -130,7 +130,7 @@ TEST_F(Opening, DroppingFilesOpensTheFirstAndNamesTheRest) {
   QSignalSpy complete(&window_, &MainWindow::pictureComplete);
   QCoreApplication::sendEvent(&window_, &drop);
   ASSERT_TRUE(complete.wait(kPatience));
-  EXPECT_TRUE(page_->header()->asText().contains("drill.resuslog"));
+  EXPECT_TRUE(window_.places()->header()->asText().contains("drill.resuslog"));
   EXPECT_TRUE(window_.notices()->text().contains("drill.resuslog"));
 }
 
@@ -149,7 +149,7 @@ TEST_F(Opening, ReadingCanBeStopped) {
   EXPECT_EQ(window_.session().state(), Session::State::loading);
   window_.session().cancel();
   EXPECT_EQ(window_.session().state(), Session::State::ready);
-  EXPECT_TRUE(page_->header()->asText().contains("South boathouse"));
+  EXPECT_TRUE(window_.places()->header()->asText().contains("South boathouse"));
   window_.session().close();
   EXPECT_NE(qobject_cast<WelcomePage*>(window_.currentPage()), nullptr);
 }

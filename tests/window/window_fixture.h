@@ -13,6 +13,7 @@
 #include "app/window/shell/main_window.h"
 #include "app/window/shell/notice_bar.h"
 #include "app/window/shell/pages.h"
+#include "app/window/shell/places_page.h"
 #include "app/window/shell/record_page.h"
 #include "app/window/shell/side_panel.h"
 #include "app/window/waves/waves_plot.h"

@@ -41,20 +41,19 @@ QString whenWords(const Session& session) {
 }
 
 HeaderStrip::HeaderStrip(Session& session, QWidget* parent)
-    : QWidget(parent), session_(session), site_(new ElidedLabel(this)),
-      facts_(new ElidedLabel(this)),
+    : QWidget(parent), session_(session), layout_(new QHBoxLayout(this)),
+      site_(new ElidedLabel(this)), facts_(new ElidedLabel(this)),
       drill_(badge(tr("DRILL"), tr("Drill: this record never enters rescue statistics"), this)),
       synthetic_(badge(tr("SYNTHETIC"), tr("Synthetic: these data were generated"), this)),
       madeUp_(badge(tr("MADE-UP HEADER"),
                     tr("The file had no usable header and is read under a made-up one"), this)) {
-  auto* layout = new QHBoxLayout(this);
-  layout->setContentsMargins(16, 8, 16, 8);
-  layout->setSpacing(12);
-  layout->addWidget(site_);
-  layout->addWidget(facts_, 1);
-  layout->addWidget(drill_);
-  layout->addWidget(synthetic_);
-  layout->addWidget(madeUp_);
+  layout_->setContentsMargins(16, 8, 16, 8);
+  layout_->setSpacing(12);
+  layout_->addWidget(site_);
+  layout_->addWidget(facts_, 1);
+  layout_->addWidget(drill_);
+  layout_->addWidget(synthetic_);
+  layout_->addWidget(madeUp_);
   restyle();
   connect(&session_, &Session::recordChanged, this, &HeaderStrip::refresh);
 }
@@ -69,6 +68,14 @@ void HeaderStrip::refresh() {
   drill_->setVisible(header.kind == RecordKind::drill);
   synthetic_->setVisible(header.synthetic);
   madeUp_->setVisible(header.madeUp);
+}
+
+void HeaderStrip::addToEnd(QLayout* part) {
+  layout_->addLayout(part);
+}
+
+void HeaderStrip::addToEnd(QWidget* part) {
+  layout_->addWidget(part);
 }
 
 QString HeaderStrip::asText() const {

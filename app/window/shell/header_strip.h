@@ -3,7 +3,9 @@
 
 #include <QWidget>
 
+class QHBoxLayout;
 class QLabel;
+class QLayout;
 
 namespace afterbeat::window {
 
@@ -17,6 +19,9 @@ public:
   explicit HeaderStrip(Session& session, QWidget* parent = nullptr);
   /// Everything it says, marks included.
   [[nodiscard]] QString asText() const;
+  /// Puts something at the right end.
+  void addToEnd(QLayout* part);
+  void addToEnd(QWidget* part);
 
 protected:
   void changeEvent(QEvent* event) override;
@@ -26,6 +31,7 @@ private:
   void restyle();
 
   Session& session_;
+  QHBoxLayout* layout_;
   ElidedLabel *site_, *facts_;
   QLabel *drill_, *synthetic_, *madeUp_;
 };

@@ -12,8 +12,10 @@
 #include "app/window/shell/file_actions.h"
 #include "app/window/shell/header_strip.h"
 #include "app/window/shell/help.h"
+#include "app/window/shell/lower_area.h"
 #include "app/window/shell/notice_bar.h"
 #include "app/window/shell/pages.h"
+#include "app/window/shell/places_page.h"
 #include "app/window/shell/record_page.h"
 #include "app/window/shell/side_panel.h"
 #include "app/window/waves/waves_view.h"
@@ -59,6 +61,7 @@ MainWindow::MainWindow()
   buildStatusBar();
   connect(session_, &Session::stateChanged, this, &MainWindow::showPage);
   connect(session_, &Session::recordChanged, this, &MainWindow::showTitle);
+  connect(session_, &Session::figuresChanged, this, &MainWindow::tellComplete);
   connect(recordPage_, &RecordPage::pictureComplete, this, &MainWindow::pictureComplete);
   connect(settings_, &FigureSettingsActions::problem, notices_, &NoticeBar::say);
   connect(handover_, &HandoverActions::problem, notices_, &NoticeBar::say);
@@ -84,8 +87,11 @@ void MainWindow::buildPages() {
   welcomePage_ = new WelcomePage(files_->open());
   loadingPage_ = new LoadingPage(*session_, files_->stop());
   refusalPage_ = new RefusalPage(*session_, files_->open(), files_->madeUp());
+  places_ = new PlacesPage(*session_);
   recordPage_ = new RecordPage(*session_, *selection_);
-  for (QWidget* page : QList<QWidget*>{welcomePage_, loadingPage_, refusalPage_, recordPage_}) {
+  places_->addPlace(recordPage_, QStringLiteral("record"), tr("Record"), tr("Go to the &record"),
+                    Qt::Key_F7);
+  for (QWidget* page : QList<QWidget*>{welcomePage_, loadingPage_, refusalPage_, places_}) {
     pages_->addWidget(page);
   }
   connect(welcomePage_, &WelcomePage::openRecent, this, &MainWindow::openFile);
@@ -113,8 +119,15 @@ void MainWindow::buildMenus() {
   figures->addActions(recordPage_->headlines()->actions());
   figures->addSeparator();
   figures->addActions(recordPage_->panel()->actions());
+  figures->addActions(recordPage_->lower()->actions());
+
+  for (QAction* action : recordPage_->panel()->actions() + recordPage_->lower()->actions()) {
+    connect(action, &QAction::triggered, this, [this] { places_->goTo(recordPage_); });
+  }
 
   QMenu* go = menuBar()->addMenu(tr("&Go"));
+  go->addActions(places_->actions());
+  go->addSeparator();
   go->addActions(recordPage_->rows()->actions());
   go->addSeparator();
   go->addActions(recordPage_->waves()->actions());
@@ -150,7 +163,7 @@ void MainWindow::buildStatusBar() {
 }
 
 QWidget* MainWindow::currentPage() const {
-  return pages_->currentWidget();
+  return pages_->currentWidget() == places_ ? places_->place() : pages_->currentWidget();
 }
 
 void MainWindow::openFile(const QString& path) {
@@ -179,10 +192,17 @@ void MainWindow::showPage() {
     QTimer::singleShot(0, this, &MainWindow::pictureComplete);
     break;
   case Session::State::ready:
-    pages_->setCurrentWidget(recordPage_);
+    pages_->setCurrentWidget(places_);
     break;
   }
   showTitle();
+}
+
+void MainWindow::tellComplete() {
+  if (places_->place() != recordPage_) {
+    // The record's own page tells when its rows and waves were painted; it is not in view.
+    QTimer::singleShot(0, this, &MainWindow::pictureComplete);
+  }
 }
 
 void MainWindow::showTitle() {
@@ -190,7 +210,7 @@ void MainWindow::showTitle() {
     setWindowTitle(tr("Afterbeat"));
     return;
   }
-  setWindowTitle(tr("%1 – Afterbeat").arg(recordPage_->header()->asText()));
+  setWindowTitle(tr("%1 – Afterbeat").arg(places_->header()->asText()));
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

@@ -15,6 +15,7 @@ class FileActions;
 class HandoverActions;
 class LoadingPage;
 class NoticeBar;
+class PlacesPage;
 class RecordPage;
 class RefusalPage;
 class Selection;
@@ -32,11 +33,13 @@ public:
   void openFile(const QString& path);
   [[nodiscard]] Session& session() const { return *session_; }
   [[nodiscard]] Selection& selection() const { return *selection_; }
+  [[nodiscard]] PlacesPage* places() const { return places_; }
   [[nodiscard]] RecordPage* recordPage() const { return recordPage_; }
   [[nodiscard]] RefusalPage* refusalPage() const { return refusalPage_; }
   [[nodiscard]] NoticeBar* notices() const { return notices_; }
   [[nodiscard]] HandoverActions& handover() const { return *handover_; }
   [[nodiscard]] FigureSettingsActions& settings() const { return *settings_; }
+  /// What fills the window: a place of the record, or the page that stands there without one.
   [[nodiscard]] QWidget* currentPage() const;
 
 signals:
@@ -54,6 +57,7 @@ private:
   void buildMenus();
   void buildStatusBar();
   void showPage();
+  void tellComplete();
   void showTitle();
 
   Session* session_;
@@ -66,6 +70,7 @@ private:
   WelcomePage* welcomePage_ = nullptr;
   LoadingPage* loadingPage_ = nullptr;
   RefusalPage* refusalPage_ = nullptr;
+  PlacesPage* places_ = nullptr;
   RecordPage* recordPage_ = nullptr;
   NoticeBar* notices_ = nullptr;
   ElidedLabel* settingsText_ = nullptr;

@@ -9,7 +9,7 @@
 #include "app/window/rows/rows_view.h"
 #include "app/window/session/selection.h"
 #include "app/window/session/session.h"
-#include "app/window/shell/header_strip.h"
+#include "app/window/shell/lower_area.h"
 #include "app/window/shell/side_panel.h"
 #include "app/window/waves/waves_plot.h"
 #include "app/window/waves/waves_view.h"
@@ -46,14 +46,16 @@ PointedAt firstLook(const Figures& figures) {
 
 RecordPage::RecordPage(Session& session, Selection& selection, QWidget* parent)
     : QWidget(parent), session_(session), selection_(selection),
-      panel_(new SidePanel(session, selection)), header_(new HeaderStrip(session, this)),
+      panel_(new SidePanel(session, selection)),
       headlines_(new HeadlineStrip(session, selection, this)),
       problemsStrip_(new ProblemsStrip(session, *panel_->problems(), panel_->showProblems(), this)),
       rows_(new RowsView(session, selection)), waves_(new WavesView(session, selection)),
-      across_(new QSplitter(Qt::Horizontal, this)), down_(new QSplitter(Qt::Vertical)),
+      lower_(new LowerArea), across_(new QSplitter(Qt::Horizontal, this)),
+      down_(new QSplitter(Qt::Vertical)),
       nextPlace_(new QAction(tr("Go to the next place"), this)) {
   down_->addWidget(rows_);
-  down_->addWidget(waves_);
+  lower_->addPage(waves_, tr("Waves"), tr("Show the &waves"), Qt::SHIFT | Qt::Key_F2);
+  down_->addWidget(lower_);
   down_->setStretchFactor(0, 3);
   down_->setStretchFactor(1, 2);
   across_->addWidget(down_);
@@ -69,7 +71,6 @@ RecordPage::RecordPage(Session& session, Selection& selection, QWidget* parent)
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
-  layout->addWidget(header_);
   layout->addWidget(problemsStrip_);
   layout->addWidget(headlines_);
   layout->addWidget(across_, 1);
@@ -114,10 +115,14 @@ void RecordPage::startRecord() {
 }
 
 void RecordPage::fitWaves() {
-  // Without waves one sentence stands there, and the rows get the room.
+  // Without waves a table stands there, or one sentence, and the rows get the room.
   const bool tracks = waves_->hasTracks();
-  waves_->setMaximumHeight(tracks ? QWIDGETSIZE_MAX : waves_->sizeHint().height());
-  waves_->setMinimumHeight(tracks ? 150 : 0);
+  const bool alone = lower_->count() == 1;
+  lower_->setMaximumHeight(tracks || !alone ? QWIDGETSIZE_MAX : waves_->sizeHint().height());
+  lower_->setMinimumHeight(tracks || !alone ? 150 : 0);
+  if (newRecord_ && !alone) {
+    lower_->setCurrentIndex(tracks ? 0 : 1);
+  }
   if (!tracks || !newRecord_ || down_->restoreState(remembered::bytes("splitters/down"))) {
     return;
   }

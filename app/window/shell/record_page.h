@@ -9,8 +9,8 @@ class QSplitter;
 
 namespace afterbeat::window {
 
-class HeaderStrip;
 class HeadlineStrip;
+class LowerArea;
 class ProblemsStrip;
 class RowsView;
 class Selection;
@@ -24,12 +24,12 @@ class RecordPage final : public QWidget {
 
 public:
   RecordPage(Session& session, Selection& selection, QWidget* parent = nullptr);
-  [[nodiscard]] HeaderStrip* header() const { return header_; }
   [[nodiscard]] HeadlineStrip* headlines() const { return headlines_; }
   [[nodiscard]] ProblemsStrip* problemsStrip() const { return problemsStrip_; }
   [[nodiscard]] RowsView* rows() const { return rows_; }
   [[nodiscard]] WavesView* waves() const { return waves_; }
   [[nodiscard]] SidePanel* panel() const { return panel_; }
+  [[nodiscard]] LowerArea* lower() const { return lower_; }
   /// Moving the keyboard from place to place.
   [[nodiscard]] QAction* nextPlace() const { return nextPlace_; }
   void saveState() const;
@@ -47,11 +47,11 @@ private:
   Session& session_;
   Selection& selection_;
   SidePanel* panel_;
-  HeaderStrip* header_;
   HeadlineStrip* headlines_;
   ProblemsStrip* problemsStrip_;
   RowsView* rows_;
   WavesView* waves_;
+  LowerArea* lower_;
   QSplitter *across_, *down_;
   QAction* nextPlace_;
   /// A record was opened whose figures have not been shown yet.

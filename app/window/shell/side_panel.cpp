@@ -18,7 +18,7 @@ SidePanel::SidePanel(Session& session, Selection& selection, QWidget* parent)
   setMinimumWidth(280);
   addPage(working_, tr("Working"), tr("Show the working of the figure"), Qt::Key_F2);
   addPage(measures_, tr("All figures"), tr("Show all figures"), Qt::Key_F3);
-  addPage(problems_, tr("Problems"), tr("Show the problems"), Qt::Key_F4);
+  showProblems_ = addPage(problems_, tr("Problems"), tr("Show the problems"), Qt::Key_F5);
   connect(measures_, &MeasuresList::chosen, this, &SidePanel::showWorking);
   connect(problems_, &ProblemsView::changed, this, [this] {
     const int found = problems_->problems().rowCount();
@@ -26,7 +26,7 @@ SidePanel::SidePanel(Session& session, Selection& selection, QWidget* parent)
   });
 }
 
-void SidePanel::addPage(QWidget* page, const QString& name, const QString& text, Qt::Key key) {
+QAction* SidePanel::addPage(QWidget* page, const QString& name, const QString& text, Qt::Key key) {
   const int index = addTab(page, name);
   auto* action = new QAction(text, this);
   action->setShortcut(key);
@@ -35,6 +35,7 @@ void SidePanel::addPage(QWidget* page, const QString& name, const QString& text,
     widget(index)->setFocus();
   });
   actions_ << action;
+  return action;
 }
 
 void SidePanel::showWorking() {

@@ -24,16 +24,17 @@ public:
   [[nodiscard]] ProblemsView* problems() const { return problems_; }
   /// One for each page, in their order.
   [[nodiscard]] const QList<QAction*>& actions() const { return actions_; }
-  [[nodiscard]] QAction* showProblems() const { return actions_[2]; }
+  [[nodiscard]] QAction* showProblems() const { return showProblems_; }
   void showWorking();
 
 private:
-  void addPage(QWidget* page, const QString& name, const QString& action, Qt::Key key);
+  QAction* addPage(QWidget* page, const QString& name, const QString& action, Qt::Key key);
 
   WorkingPanel* working_;
   MeasuresList* measures_;
   ProblemsView* problems_;
   QList<QAction*> actions_;
+  QAction* showProblems_;
 };
 
 } // namespace afterbeat::window
