@@ -34,7 +34,7 @@ protected:
   /// Path of a sample that comes with the program.
   [[nodiscard]] static QString sample(const char* name);
   /// Writes a file into the test's folder.
-  [[nodiscard]] QString fileWith(const char* name, const QByteArray& bytes) const;
+  QString fileWith(const char* name, const QByteArray& bytes) const;
   /// Opens a file and waits for the complete picture (or the page that refuses).
   void open(const QString& path);
   /// Waits until the figures were computed again after `does`.

@@ -13,6 +13,8 @@ namespace afterbeat::window {
 FileActions::FileActions(Session& session, QWidget* parent)
     : QObject(parent), session_(session), window_(parent),
       open_(make(tr("&Open…"), QKeySequence::Open, &FileActions::ask)),
+      openFolder_(make(tr("Open a &folder or card…"), Qt::CTRL | Qt::SHIFT | Qt::Key_O,
+                       &FileActions::askFolder)),
       close_(make(tr("&Close the record"), Qt::CTRL | Qt::Key_W, &FileActions::closeFile)),
       stop_(make(tr("&Stop reading"), Qt::Key_Escape, &FileActions::stopReading)),
       nextRecord_(make(tr("&Next record of the file"), Qt::CTRL | Qt::Key_PageDown,
@@ -61,6 +63,15 @@ void FileActions::ask() {
   if (!path.isEmpty()) {
     remembered::setFolder("open", QFileInfo(path).path());
     session_.open(path);
+  }
+}
+
+void FileActions::askFolder() {
+  const QString path = QFileDialog::getExistingDirectory(
+      window_, tr("Open a folder with recordings"), remembered::folder("open"));
+  if (!path.isEmpty()) {
+    remembered::setFolder("open", path);
+    emit folderChosen(path);
   }
 }
 

@@ -20,6 +20,7 @@ class FileActions final : public QObject {
 public:
   FileActions(Session& session, QWidget* parent);
   [[nodiscard]] QAction* open() const { return open_; }
+  [[nodiscard]] QAction* openFolder() const { return openFolder_; }
   [[nodiscard]] QAction* close() const { return close_; }
   [[nodiscard]] QAction* stop() const { return stop_; }
   /// Next and previous record of the file.
@@ -28,8 +29,12 @@ public:
   [[nodiscard]] const QList<QAction*>& madeUp() const { return madeUp_; }
   void fillRecent(QMenu* menu);
 
+signals:
+  void folderChosen(const QString& path);
+
 private:
   void ask();
+  void askFolder();
   void refreshRecent();
   void follow();
   QAction* make(const QString& text, const QKeySequence& key, void (FileActions::*does)());
@@ -40,7 +45,7 @@ private:
 
   Session& session_;
   QWidget* window_;
-  QAction *open_, *close_, *stop_, *nextRecord_, *previousRecord_;
+  QAction *open_, *openFolder_, *close_, *stop_, *nextRecord_, *previousRecord_;
   QList<QAction*> madeUp_, recent_;
 };
 

@@ -10,6 +10,7 @@
 #include "app/window/session/session.h"
 #include "app/window/settings/figure_settings_actions.h"
 #include "app/window/shell/file_actions.h"
+#include "app/window/shell/folder_page.h"
 #include "app/window/shell/header_strip.h"
 #include "app/window/shell/help.h"
 #include "app/window/shell/lower_area.h"
@@ -87,19 +88,24 @@ void MainWindow::buildPages() {
   welcomePage_ = new WelcomePage(files_->open());
   loadingPage_ = new LoadingPage(*session_, files_->stop());
   refusalPage_ = new RefusalPage(*session_, files_->open(), files_->madeUp());
+  folderPage_ = new FolderPage(files_->open());
   places_ = new PlacesPage(*session_);
   recordPage_ = new RecordPage(*session_, *selection_);
   places_->addPlace(recordPage_, QStringLiteral("record"), tr("Record"), tr("Go to the &record"),
                     Qt::Key_F7);
-  for (QWidget* page : QList<QWidget*>{welcomePage_, loadingPage_, refusalPage_, places_}) {
+  for (QWidget* page :
+       QList<QWidget*>{welcomePage_, loadingPage_, refusalPage_, folderPage_, places_}) {
     pages_->addWidget(page);
   }
   connect(welcomePage_, &WelcomePage::openRecent, this, &MainWindow::openFile);
+  connect(folderPage_, &FolderPage::chosen, this, &MainWindow::openFile);
+  connect(files_, &FileActions::folderChosen, this, &MainWindow::openFile);
 }
 
 void MainWindow::buildMenus() {
   QMenu* file = menuBar()->addMenu(tr("&File"));
   file->addAction(files_->open());
+  file->addAction(files_->openFolder());
   files_->fillRecent(file->addMenu(tr("Opened &lately")));
   QMenu* anyway = file->addMenu(tr("Open without a &header"));
   anyway->addActions(files_->madeUp());
@@ -171,7 +177,14 @@ void MainWindow::openFile(const QString& path) {
   if (path.isEmpty()) {
     return;
   }
-  session_->open(QFileInfo(path).absoluteFilePath());
+  const QFileInfo info(path);
+  if (info.isDir()) {
+    session_->close();
+    pages_->setCurrentWidget(folderPage_);
+    folderPage_->lookInto(info.absoluteFilePath());
+    return;
+  }
+  session_->open(info.absoluteFilePath());
 }
 
 void MainWindow::showPage() {
@@ -227,7 +240,7 @@ void MainWindow::dropEvent(QDropEvent* event) {
   event->acceptProposedAction();
   openFile(urls.front().toLocalFile());
   if (urls.size() > 1) {
-    notices_->say(tr("One file is shown at a time: %1. The other %2 were not opened.")
+    notices_->say(tr("One recording is shown at a time: %1. The other %2 were not opened.")
                       .arg(urls.front().fileName())
                       .arg(urls.size() - 1));
   }

@@ -12,6 +12,7 @@ class Appearance;
 class ElidedLabel;
 class FigureSettingsActions;
 class FileActions;
+class FolderPage;
 class HandoverActions;
 class LoadingPage;
 class NoticeBar;
@@ -29,13 +30,15 @@ public:
   MainWindow();
   ~MainWindow() override;
 
-  /// Reads a file and shows it, or says why it cannot.
+  /// Reads a file and shows it, or says why it cannot. Of a folder: the recordings in it to choose
+  /// from, or the only one.
   void openFile(const QString& path);
   [[nodiscard]] Session& session() const { return *session_; }
   [[nodiscard]] Selection& selection() const { return *selection_; }
   [[nodiscard]] PlacesPage* places() const { return places_; }
   [[nodiscard]] RecordPage* recordPage() const { return recordPage_; }
   [[nodiscard]] RefusalPage* refusalPage() const { return refusalPage_; }
+  [[nodiscard]] FolderPage* folderPage() const { return folderPage_; }
   [[nodiscard]] NoticeBar* notices() const { return notices_; }
   [[nodiscard]] HandoverActions& handover() const { return *handover_; }
   [[nodiscard]] FigureSettingsActions& settings() const { return *settings_; }
@@ -71,6 +74,7 @@ private:
   LoadingPage* loadingPage_ = nullptr;
   RefusalPage* refusalPage_ = nullptr;
   PlacesPage* places_ = nullptr;
+  FolderPage* folderPage_ = nullptr;
   RecordPage* recordPage_ = nullptr;
   NoticeBar* notices_ = nullptr;
   ElidedLabel* settingsText_ = nullptr;

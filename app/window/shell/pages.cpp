@@ -16,7 +16,6 @@ namespace afterbeat::window {
 
 namespace {
 
-constexpr int kColumnWidth = 620;
 constexpr int kRecentShown = 4;
 
 /// A button that does what an action does, and says its key.
@@ -32,11 +31,11 @@ QPushButton* buttonFor(QAction* action, QWidget* parent) {
 
 } // namespace
 
-Page::Page(QWidget* parent) : QWidget(parent) {
+Page::Page(QWidget* parent, int columnWidth) : QWidget(parent) {
   setAutoFillBackground(true);
   setBackgroundRole(QPalette::Base);
   auto* holder = new QWidget(this);
-  holder->setMaximumWidth(kColumnWidth);
+  holder->setMaximumWidth(columnWidth);
   auto* column = new QVBoxLayout(holder);
   column->setSpacing(12);
   column_ = column;
@@ -83,7 +82,8 @@ void Page::changeEvent(QEvent* event) {
 
 WelcomePage::WelcomePage(QAction* open, QWidget* parent) : Page(parent) {
   addHeading(tr("Open a recording"));
-  addSentence(tr("Drop a file on this window, or open one: an event log (.resuslog), a WFDB record "
+  addSentence(tr("Drop a file or the device's card folder on this window, or open one: an event "
+                 "log (.resuslog), a WFDB record "
                  "(.hea), or an observer's notes (.csv)."));
   column_->addWidget(buttonFor(open, this), 0, Qt::AlignLeft);
   addSentence(tr("The file is only read, never changed. You then see the whole rescue, its figures "

@@ -22,7 +22,8 @@ class Page : public QWidget {
   Q_OBJECT
 
 public:
-  explicit Page(QWidget* parent = nullptr);
+  static constexpr int kColumnWidth = 620;
+  explicit Page(QWidget* parent = nullptr, int columnWidth = kColumnWidth);
 
 protected:
   void changeEvent(QEvent* event) override;
