@@ -1,4 +1,4 @@
-/// Runs the window's tests without a display, with settings of its own.
+/// Runs the window's tests with settings of their own; without a display unless one is asked for.
 #include <gtest/gtest.h>
 
 #include <QApplication>
@@ -8,7 +8,9 @@
 int main(int argc, char** argv) {
   const QTemporaryDir settings;
   qputenv("XDG_CONFIG_HOME", settings.path().toUtf8());
-  qputenv("QT_QPA_PLATFORM", "offscreen");
+  if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+  }
   testing::InitGoogleTest(&argc, argv);
   QApplication program(argc, argv);
   QApplication::setApplicationName("afterbeat");
