@@ -180,6 +180,414 @@
         <translation>ab dem Anlegen der Elektroden</translation>
     </message>
     <message>
+        <source>common practice, no source</source>
+        <translation>übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>The device&apos;s analysis took %1 of it.</source>
+        <translation>Davon brauchte die Analyse des Geräts %1.</translation>
+    </message>
+    <message>
+        <source>The steadiest minute: hands were on the chest for %1 of %2.</source>
+        <translation>Die stetigste Minute: Druckmassage in %1 von %2.</translation>
+    </message>
+    <message>
+        <source>Nothing that was measured lies within its target yet. Here is what came nearest, and an effort that shows in the record.</source>
+        <translation>Noch liegt nichts Gemessenes in seinem Ziel. Hier steht, was ihm am nächsten kam, und eine Leistung, die in der Aufzeichnung zu sehen ist.</translation>
+    </message>
+    <message>
+        <source>Nothing that was measured lies within its target yet. Here is what came nearest.</source>
+        <translation>Noch liegt nichts Gemessenes in seinem Ziel. Hier steht, was ihm am nächsten kam.</translation>
+    </message>
+    <message>
+        <source>An effort that shows in the record.</source>
+        <translation>Eine Leistung, die in der Aufzeichnung zu sehen ist.</translation>
+    </message>
+    <message>
+        <source>The record cannot tell what went well. The people who were there can: ask them.</source>
+        <translation>Was gut gelang, kann die Aufzeichnung nicht sagen. Wer dabei war, kann es: fragt nach.</translation>
+    </message>
+    <message>
+        <source>There is too little in the record to choose something to practise.</source>
+        <translation>Die Aufzeichnung enthält zu wenig, um etwas zum Üben auszuwählen.</translation>
+    </message>
+    <message>
+        <source>Nothing else that was measured lies beyond its target.</source>
+        <translation>Sonst liegt nichts Gemessenes außerhalb seines Ziels.</translation>
+    </message>
+    <message>
+        <source>Nothing that was measured lies clearly beyond its target. What would you like to practise?</source>
+        <translation>Nichts Gemessenes liegt deutlich außerhalb seines Ziels. Was möchtet ihr üben?</translation>
+    </message>
+    <message>
+        <source>How was it for you?</source>
+        <translation>Wie war es für euch?</translation>
+    </message>
+    <message>
+        <source>What are you glad about?</source>
+        <translation>Worüber seid ihr froh?</translation>
+    </message>
+    <message>
+        <source>What do we do the same way next time, and what do we try?</source>
+        <translation>Was machen wir nächstes Mal genauso, und was probieren wir?</translation>
+    </message>
+    <message>
+        <source>This record holds no compression, analysis or shock yet. Open a recording of the rescue or the drill, or talk from memory: the questions below need no figures.</source>
+        <translation>Diese Aufzeichnung enthält noch keine Kompression, keine Analyse und keinen Schock. Öffnen Sie eine Aufzeichnung des Einsatzes oder der Übung, oder sprechen Sie aus der Erinnerung: Die Fragen unten brauchen keine Zahlen.</translation>
+    </message>
+    <message>
+        <source>Not in the record: %1.</source>
+        <translation>Nicht in der Aufzeichnung: %1.</translation>
+    </message>
+    <message>
+        <source>Went well</source>
+        <translation>Gut gelungen</translation>
+    </message>
+    <message>
+        <source>To practise</source>
+        <translation>Zum Üben</translation>
+    </message>
+    <message>
+        <source>To talk about</source>
+        <translation>Zum Reden</translation>
+    </message>
+    <message>
+        <source>Shock %1</source>
+        <translation>Schock %1</translation>
+    </message>
+    <message>
+        <source>Shock not given</source>
+        <translation>Schock nicht abgegeben</translation>
+    </message>
+    <message>
+        <source>Shock: delivery not recorded</source>
+        <translation>Schock: Abgabe nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>analysis</source>
+        <translation>Analyse</translation>
+    </message>
+    <message>
+        <source>analysis without result</source>
+        <translation>Analyse ohne Ergebnis</translation>
+    </message>
+    <message>
+        <source>Hands not recorded</source>
+        <translation>Druckmassage nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>Hands off for %1 s</source>
+        <translation>Seit %1 s ohne Druckmassage</translation>
+    </message>
+    <message>
+        <source>Hands on, %1 a minute</source>
+        <translation>Druckmassage, %1 pro Minute</translation>
+    </message>
+    <message>
+        <source>Hands on</source>
+        <translation>Druckmassage</translation>
+    </message>
+    <message>
+        <source>Not begun yet</source>
+        <translation>Noch nicht begonnen</translation>
+    </message>
+    <message>
+        <source>After the last activity</source>
+        <translation>Nach der letzten Tätigkeit</translation>
+    </message>
+    <message>
+        <source>Not counted</source>
+        <translation>Nicht gezählt</translation>
+    </message>
+    <message>
+        <source>Circulation returned</source>
+        <translation>Kreislauf wieder da</translation>
+    </message>
+    <message>
+        <source>What helped to keep hands on the chest?</source>
+        <translation>Was half, die Hände auf der Brust zu lassen?</translation>
+    </message>
+    <message>
+        <source>What took hands off the chest in the minute from %1?</source>
+        <translation>Was holte die Hände in der Minute ab %1 von der Brust?</translation>
+    </message>
+    <message>
+        <source>What kept every pause this short?</source>
+        <translation>Was hielt jede Pause so kurz?</translation>
+    </message>
+    <message>
+        <source>What was happening around %1, when hands were off for %2?</source>
+        <translation>Was geschah gegen %1, als %2 lang nicht gedrückt wurde?</translation>
+    </message>
+    <message>
+        <source>What was prepared so that hands could stay on until the shock?</source>
+        <translation>Was war vorbereitet, damit bis zum Schock gedrückt werden konnte?</translation>
+    </message>
+    <message>
+        <source>What was happening at %1, before shock %3, while hands were off?</source>
+        <translation>Was geschah gegen %1, vor Schock %3, während nicht gedrückt wurde?</translation>
+    </message>
+    <message>
+        <source>How did you know when to go on after the shock?</source>
+        <translation>Woher wusstet ihr, wann es nach dem Schock weitergeht?</translation>
+    </message>
+    <message>
+        <source>After shock %3, at %1: what were you waiting for?</source>
+        <translation>Nach Schock %3, gegen %1: Worauf habt ihr gewartet?</translation>
+    </message>
+    <message>
+        <source>What made the first shock come this soon?</source>
+        <translation>Wodurch kam der erste Schock so früh?</translation>
+    </message>
+    <message>
+        <source>Which step between power-on and the first shock took longest, and what would make it easier?</source>
+        <translation>Welcher Schritt vom Einschalten bis zum ersten Schock dauerte am längsten, und was würde ihn leichter machen?</translation>
+    </message>
+    <message>
+        <source>Around %1, before the first compression: what could have run side by side?</source>
+        <translation>Gegen %1, vor der ersten Kompression: Was hätte nebeneinander laufen können?</translation>
+    </message>
+    <message>
+        <source>What kept the pace: counting, a metronome, a song?</source>
+        <translation>Was hielt den Takt: Zählen, ein Metronom, ein Lied?</translation>
+    </message>
+    <message>
+        <source>Around %1: what did you keep the pace by, and could you hear it?</source>
+        <translation>Gegen %1: Wonach habt ihr den Takt gehalten, und war es zu hören?</translation>
+    </message>
+    <message>
+        <source>What made the pace change around %1?</source>
+        <translation>Wodurch änderte sich gegen %1 der Takt?</translation>
+    </message>
+    <message>
+        <source>How did it feel to press this deep, and for how long could you keep it up?</source>
+        <translation>Wie fühlte es sich an, so tief zu drücken, und wie lange ging es?</translation>
+    </message>
+    <message>
+        <source>How did you know around %1 that it was deep enough?</source>
+        <translation>Woran habt ihr gegen %1 gemerkt, dass es tief genug war?</translation>
+    </message>
+    <message>
+        <source>What made it hard to press deeper around %1: the ground, the height, tired arms?</source>
+        <translation>Was machte es gegen %1 schwer, tiefer zu drücken: der Boden, die Höhe, müde Arme?</translation>
+    </message>
+    <message>
+        <source>What helped to come all the way up?</source>
+        <translation>Was half, ganz zu entlasten?</translation>
+    </message>
+    <message>
+        <source>How tired were you around %1, and what would help to come all the way up?</source>
+        <translation>Wie müde wart ihr gegen %1, und was würde helfen, ganz zu entlasten?</translation>
+    </message>
+    <message>
+        <source>How did compressions and breaths fit together so well?</source>
+        <translation>Wodurch passten Druckmassage und Beatmung so gut zusammen?</translation>
+    </message>
+    <message>
+        <source>What made the breaths around %1 take %2: the mask, the head, waiting for each other?</source>
+        <translation>Wodurch dauerten die Beatmungen gegen %1 ganze %2: die Maske, der Kopf, das Warten aufeinander?</translation>
+    </message>
+    <message>
+        <source>What became easier as time went on?</source>
+        <translation>Was wurde mit der Zeit leichter?</translation>
+    </message>
+    <message>
+        <source>What changed after %1: tired arms, changing over, the room?</source>
+        <translation>Was änderte sich ab %1: müde Arme, der Wechsel, der Platz?</translation>
+    </message>
+    <message>
+        <source>What helped to have the electrodes on this soon?</source>
+        <translation>Was half, die Elektroden so früh anzulegen?</translation>
+    </message>
+    <message>
+        <source>What was in the way of the electrodes: clothes, wet skin, room to kneel?</source>
+        <translation>Was stand den Elektroden im Weg: Kleidung, nasse Haut, Platz zum Knien?</translation>
+    </message>
+    <message>
+        <source>How did everybody know to stand clear?</source>
+        <translation>Woher wussten alle, dass sie zurücktreten sollen?</translation>
+    </message>
+    <message>
+        <source>What happened between the advice and shock %3?</source>
+        <translation>Was geschah zwischen der Empfehlung und Schock %3?</translation>
+    </message>
+    <message>
+        <source>to be seen from %1</source>
+        <translation>zu sehen ab %1</translation>
+    </message>
+    <message>
+        <source>Debrief</source>
+        <translation>Nachbesprechung</translation>
+    </message>
+    <message>
+        <source>DRILL</source>
+        <translation>ÜBUNG</translation>
+    </message>
+    <message>
+        <source>SYNTHETIC</source>
+        <translation>SYNTHETISCH</translation>
+    </message>
+    <message>
+        <source>Pauses longer than %1 s count. Targets: %2. Local protocol and licensed practice go first.</source>
+        <translation>Pausen über %1 s zählen. Ziele: %2. Das örtliche Protokoll und die zugelassene Praxis gehen vor.</translation>
+    </message>
+    <message>
+        <source>Before shock %1 hands were off for %2.</source>
+        <translation>Vor Schock %1 wurde %2 lang nicht gedrückt.</translation>
+    </message>
+    <message>
+        <source>After shock %1 hands were back on after %2.</source>
+        <translation>Nach Schock %1 wurde nach %2 wieder gedrückt.</translation>
+    </message>
+    <message>
+        <source>Hands were off for only %1 before the shock.</source>
+        <translation>Vor dem Schock wurde nur %1 lang nicht gedrückt.</translation>
+    </message>
+    <message>
+        <source>After the shock hands were back on within %1.</source>
+        <translation>Nach dem Schock wurde innerhalb von %1 wieder gedrückt.</translation>
+    </message>
+    <message>
+        <source>Hands were never off for more than %1 before a shock.</source>
+        <translation>Vor keinem Schock wurde länger als %1 nicht gedrückt.</translation>
+    </message>
+    <message>
+        <source>After every shock hands were back on within %1.</source>
+        <translation>Nach jedem Schock wurde innerhalb von %1 wieder gedrückt.</translation>
+    </message>
+    <message>
+        <source>No pause between compressions lasted longer than %1.</source>
+        <translation>Keine Pause zwischen Kompressionen dauerte länger als %1.</translation>
+    </message>
+    <message>
+        <source>The longest pause lasted %1: %2.</source>
+        <translation>Die längste Pause dauerte %1: %2.</translation>
+    </message>
+    <message>
+        <source>Compressions kept the pace: %1 a minute on average, %2 within target.</source>
+        <translation>Die Druckmassage hielt den Takt: im Mittel %1 pro Minute, %2 im Ziel.</translation>
+    </message>
+    <message>
+        <source>Compressions were faster than the target: %1 a minute.</source>
+        <translation>Die Druckmassage war schneller als das Ziel: %1 pro Minute.</translation>
+    </message>
+    <message>
+        <source>Compressions were slower than the target: %1 a minute.</source>
+        <translation>Die Druckmassage war langsamer als das Ziel: %1 pro Minute.</translation>
+    </message>
+    <message>
+        <source>Compressions were deep enough: %1 mm on average, %2 within target.</source>
+        <translation>Die Kompressionen waren tief genug: im Mittel %1 mm, %2 im Ziel.</translation>
+    </message>
+    <message>
+        <source>Compressions went deeper than the target: %1 mm on average.</source>
+        <translation>Die Kompressionen gingen tiefer als das Ziel: im Mittel %1 mm.</translation>
+    </message>
+    <message>
+        <source>Compressions were less deep than the target: %1 mm on average.</source>
+        <translation>Die Kompressionen waren weniger tief als das Ziel: im Mittel %1 mm.</translation>
+    </message>
+    <message>
+        <source>It got better: hands were off for %1 of the first half and only %2 of the second.</source>
+        <translation>Es wurde besser: ohne Druckmassage %1 der ersten Hälfte und nur %2 der zweiten.</translation>
+    </message>
+    <message>
+        <source>It got harder: hands were off for %1 of the first half and %2 of the second.</source>
+        <translation>Es wurde schwerer: ohne Druckmassage %1 der ersten Hälfte und %2 der zweiten.</translation>
+    </message>
+    <message>
+        <source>The pace changed a lot: %1 of the compressions came within the target rate.</source>
+        <translation>Der Takt wechselte stark: %1 der Kompressionen lagen im Ziel.</translation>
+    </message>
+    <message>
+        <source>The chest came all the way up after %1 of compressions.</source>
+        <translation>Nach %1 der Kompressionen wurde ganz entlastet.</translation>
+    </message>
+    <message>
+        <source>The chest came all the way up after %1 of compressions; after the others some weight stayed on it.</source>
+        <translation>Nach %1 der Kompressionen wurde ganz entlastet; nach den anderen blieb etwas Gewicht auf der Brust.</translation>
+    </message>
+    <message>
+        <source>Hands stayed on: they were off the chest for only %1 of the time.</source>
+        <translation>Die Hände blieben auf der Brust: ohne Druckmassage waren nur %1 der Zeit.</translation>
+    </message>
+    <message>
+        <source>Hands were off the chest for %1 of the time.</source>
+        <translation>Ohne Druckmassage waren %1 der Zeit.</translation>
+    </message>
+    <message>
+        <source>The first shock came %1 after power-on.</source>
+        <translation>Der erste Schock kam %1 nach dem Einschalten.</translation>
+    </message>
+    <message>
+        <source>The electrodes were on %1 after power-on.</source>
+        <translation>Die Elektroden waren %1 nach dem Einschalten angelegt.</translation>
+    </message>
+    <message>
+        <source>The first compression came %1 after the electrodes were on.</source>
+        <translation>Die erste Kompression kam %1 nach dem Anlegen der Elektroden.</translation>
+    </message>
+    <message>
+        <source>%1/min</source>
+        <translation>%1/min</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>target at least %1</source>
+        <translation>Ziel mindestens %1</translation>
+    </message>
+    <message>
+        <source>target %1–%2 mm</source>
+        <translation>Ziel %1–%2 mm</translation>
+    </message>
+    <message>
+        <source>target below %1 s</source>
+        <translation>Ziel unter %1 s</translation>
+    </message>
+    <message>
+        <source>Breaths were quick: no pause for them lasted longer than %1.</source>
+        <translation>Die Beatmungen gingen zügig: Keine Pause dafür dauerte länger als %1.</translation>
+    </message>
+    <message>
+        <source>The longest pause for breaths lasted %1.</source>
+        <translation>Die längste Pause für Beatmungen dauerte %1.</translation>
+    </message>
+    <message>
+        <source>Shock %1 came %2 after it was advised.</source>
+        <translation>Schock %1 kam %2 nach der Empfehlung.</translation>
+    </message>
+    <message>
+        <source>hands on and off, pace and depth</source>
+        <translation>Druckmassage, Takt und Tiefe</translation>
+    </message>
+    <message>
+        <source>hands on and off (less than a minute was recorded)</source>
+        <translation>Druckmassage (weniger als eine Minute aufgezeichnet)</translation>
+    </message>
+    <message>
+        <source>the pace of compressions</source>
+        <translation>der Takt der Kompressionen</translation>
+    </message>
+    <message>
+        <source>the depth of compressions</source>
+        <translation>die Tiefe der Kompressionen</translation>
+    </message>
+    <message>
+        <source>breaths</source>
+        <translation>Beatmungen</translation>
+    </message>
+    <message>
+        <source>shocks</source>
+        <translation>Schocks</translation>
+    </message>
+    <message>
+        <source>what stood in the lines that were lost (a pause may be shorter than it looks)</source>
+        <translation>was in den verlorenen Zeilen stand (eine Pause kann kürzer sein, als sie aussieht)</translation>
+    </message>
+    <message>
         <source>no shock in this record</source>
         <translation>kein Schock in dieser Aufzeichnung</translation>
     </message>
