@@ -54,6 +54,13 @@ void Selection::zoom(double factor, std::optional<Time> fixed) {
   setStretch({begin, begin + Duration{std::llround(wanted)}}, what_);
 }
 
+void Selection::setCursor(std::optional<Time> t) {
+  if (t != cursor_) {
+    cursor_ = t;
+    emit cursorChanged();
+  }
+}
+
 void Selection::setMeasure(std::optional<MeasureId> measure) {
   if (measure != measure_) {
     measure_ = measure;

@@ -45,16 +45,21 @@ public:
   /// Longer (> 1) or shorter by a factor; the moment `fixed` stays where it is.
   void zoom(double factor, std::optional<Time> fixed = std::nullopt);
   void setMeasure(std::optional<MeasureId> measure);
+  /// The moment under the pointer, or where a replay is; nothing while nobody points.
+  [[nodiscard]] std::optional<Time> cursor() const { return cursor_; }
+  void setCursor(std::optional<Time> t);
 
 signals:
   void stretchChanged();
   void measureChanged();
+  void cursorChanged();
 
 private:
   Interval stretch_{Time{}, Time{kAround}};
   Interval extent_{Time{}, Time{kAround}};
   QString what_;
   std::optional<MeasureId> measure_;
+  std::optional<Time> cursor_;
 };
 
 /// From the first to the last moment that a record speaks of.
