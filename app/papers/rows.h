@@ -46,6 +46,8 @@ struct RowsOverlay {
   std::vector<Interval> working;
   /// The stretch selected by the reader.
   std::optional<Interval> selected;
+  /// The moment pointed at or replayed.
+  std::optional<Time> cursor;
 };
 
 struct RowsModel;

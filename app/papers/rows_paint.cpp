@@ -77,6 +77,7 @@ void RowPainter::paintRow(const RowPlace& place, const RowsOverlay& overlay) {
   paintShockBars();
   paintWorking(overlay, false);
   paintSelected(overlay);
+  paintCursor(overlay);
 }
 
 /// Colour behind the band, and a bracket under it that shows without colour too.
@@ -224,6 +225,25 @@ void RowPainter::paintSelected(const RowsOverlay& overlay) {
   painter_.setPen(QPen(look_.ink, line_ * 2, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
   painter_.drawRect(QRectF(at->from, place_.band.top() - line_, std::max(2.0, at->length()),
                            place_.band.height() + 2 * line_));
+}
+
+/// A line across the row with a small head, in paper's colour beside it so that it shows on all.
+void RowPainter::paintCursor(const RowsOverlay& overlay) {
+  if (!overlay.cursor || !inRow(*overlay.cursor)) {
+    return;
+  }
+  const double small = geometry_.sizes.small;
+  const double half = std::max(0.75, line_ * 0.8);
+  const double at = std::clamp(x(*overlay.cursor), geometry_.left + half,
+                               geometry_.left + geometry_.width - half);
+  const double head = small * 0.36;
+  const double top = std::max(place_.top, place_.band.top() - head * 1.6);
+  painter_.setRenderHint(QPainter::Antialiasing, true);
+  painter_.fillRect(QRectF(at - half * 2, top, half * 4, place_.band.bottom() - top), look_.paper);
+  painter_.fillRect(QRectF(at - half, top, half * 2, place_.band.bottom() - top), look_.attention);
+  painter_.setPen(QPen(look_.paper, half));
+  painter_.setBrush(look_.attention);
+  painter_.drawEllipse(QPointF(at, top + head), head, head);
 }
 
 } // namespace afterbeat::papers

@@ -45,6 +45,7 @@ private:
   void paintShockBars();
   void paintRemarks();
   void paintSelected(const RowsOverlay& overlay);
+  void paintCursor(const RowsOverlay& overlay);
 
   QPainter& painter_;
   const RowsModel& model_;

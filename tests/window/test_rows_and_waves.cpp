@@ -41,6 +41,25 @@ TEST_F(RowsAndWaves, AShockUnderThePointerGoesBeforeThePauseAroundIt) {
   EXPECT_NE(pointedAt(figures, shock + Duration{900'000}, Duration{500'000}).what, "shock 1");
 }
 
+TEST_F(RowsAndWaves, TheMouseOverTheRowsSetsTheCursorAndLeavingTakesItAway) {
+  open(sample("ferry-terminal.resuslog"));
+  RowsCanvas* canvas = page_->rows()->canvas();
+  const QSignalSpy changes(&window_.selection(), &Selection::cursorChanged);
+  const Time first = window_.session().figures().window->begin;
+  const QRectF band = canvas->bandHolding(first);
+  const QPointF point(band.left() + band.width() / 4, band.center().y());
+  QMouseEvent move(QEvent::MouseMove, point, canvas->mapToGlobal(point), Qt::NoButton, {}, {});
+  QCoreApplication::sendEvent(canvas, &move);
+  ASSERT_TRUE(window_.selection().cursor());
+  EXPECT_NEAR(seconds(*window_.selection().cursor() - first), 30, 0.01);
+  EXPECT_EQ(canvas->overlay().cursor, window_.selection().cursor());
+  QEvent leave(QEvent::Leave);
+  QCoreApplication::sendEvent(canvas, &leave);
+  EXPECT_FALSE(window_.selection().cursor());
+  EXPECT_FALSE(canvas->overlay().cursor);
+  EXPECT_EQ(changes.count(), 2);
+}
+
 TEST_F(RowsAndWaves, KeysMoveTheSelection) {
   open(sample("ferry-terminal.resuslog"));
   RowsCanvas* canvas = page_->rows()->canvas();

@@ -35,6 +35,8 @@ RowsCanvas::RowsCanvas(Session& session, Selection& selection, QWidget* parent)
   connect(&session_, &Session::figuresChanged, this, &RowsCanvas::refresh);
   connect(&selection_, &Selection::measureChanged, this, &RowsCanvas::updateOverlay);
   connect(&selection_, &Selection::stretchChanged, this, &RowsCanvas::updateOverlay);
+  connect(&selection_, &Selection::cursorChanged, this, &RowsCanvas::updateOverlay);
+  setMouseTracking(true);
 }
 
 void RowsCanvas::refresh() {
@@ -57,6 +59,7 @@ void RowsCanvas::updateOverlay() {
     }
   }
   overlay_.selected = selection_.stretch();
+  overlay_.cursor = selection_.cursor();
   update();
 }
 
@@ -145,6 +148,17 @@ void RowsCanvas::mousePressEvent(QMouseEvent* event) {
     const PointedAt there = pointedAt(session_.figures(), *t, secondsOf(kReachPixels));
     selection_.lookAtAll(there.stretch, there.what);
   }
+}
+
+void RowsCanvas::mouseMoveEvent(QMouseEvent* event) {
+  if (picture_) {
+    selection_.setCursor(picture_->timeAt(event->position(), area(), look_.rows, true, squeezed_));
+  }
+}
+
+void RowsCanvas::leaveEvent(QEvent* event) {
+  QWidget::leaveEvent(event);
+  selection_.setCursor(std::nullopt);
 }
 
 void RowsCanvas::keyPressEvent(QKeyEvent* event) {
