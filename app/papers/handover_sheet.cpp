@@ -1,7 +1,7 @@
 #include "app/papers/handover_sheet.h"
 
 #include "app/papers/sheet_content.h"
-#include "app/papers/sheet_paint.h"
+#include "app/papers/sheet_layout.h"
 #include "core/bytes/byte_source.h"
 
 #include <QBuffer>
@@ -45,11 +45,17 @@ QByteArray sheetAsPdf(const Record& record, const Figures& figures, const SheetO
 
 void paintHandoverSheet(QPainter& painter, const Record& record, const Figures& figures,
                         const SheetOptions& options) {
+  const HandoverSheet sheet = layOutHandoverSheet(record, figures, options);
+  paintSheet(painter, sheet.page, sheet.rows);
+}
+
+HandoverSheet layOutHandoverSheet(const Record& record, const Figures& figures,
+                                  const SheetOptions& options) {
   const Words words = Words::inLanguage(options.language);
   const SheetContent content = makeSheetContent(record, figures, options, words);
-  const RowsPicture rows(record, figures, [words](const char* english) { return words(english); });
+  RowsPicture rows(record, figures, [words](const char* english) { return words(english); });
   const QSizeF page = QPageSize(options.paper).size(QPageSize::Point);
-  SheetPainter(content, rows, words, page).paint(painter);
+  return {SheetLayout(content, rows, words, page).made(), std::move(rows)};
 }
 
 bool writeHandoverPdf(const QString& path, const Record& record, const Figures& figures,

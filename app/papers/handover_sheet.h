@@ -6,10 +6,20 @@
 #include <QPageSize>
 #include <QString>
 
+#include <optional>
+
 class QPagedPaintDevice;
 class QPainter;
 
 namespace afterbeat::papers {
+
+/// What people said where there is no recording; nothing of it is required.
+struct ToldFigures {
+  std::optional<int> minutesOn, shocks;
+  /// Clock time as it was said, "09:31"; empty: not said.
+  QString lastShockAt;
+  PatientCategory setting = PatientCategory::unknown;
+};
 
 struct SheetOptions {
   QPageSize::PageSizeId paper = QPageSize::A4;
@@ -20,6 +30,8 @@ struct SheetOptions {
   /// Text of the moment of printing in the printer's local time, e.g. "2026-03-14 09:31"; empty:
   /// not printed.
   QString printedAt;
+  /// There is no recording: the sheet carries these figures, marked as told, and ruled lines.
+  std::optional<ToldFigures> told;
 };
 
 /// Paints the sheet on the current page of `painter`, whose device has the paper's size. Units:

@@ -63,58 +63,6 @@ QString dateOf(const Record& record, const Figures& figures, const Words& say) {
   return wall ? say.date(*wall) : QString();
 }
 
-bool readFromLog(const Record& record) {
-  return std::any_of(record.entries.begin(), record.entries.end(),
-                     [](const Entry& entry) { return entry.line > 0; });
-}
-
-QStringList notices(const Record& record, const Words& say) {
-  QStringList all;
-  const PatientCategory set = settingHistory(record).last;
-  const PatientCategory patient = record.header.patient;
-  if (set != PatientCategory::unknown && patient != PatientCategory::unknown && set != patient) {
-    all << say(QT_TRANSLATE_NOOP("Papers",
-                                 "The device was set to “%1”; the patient is recorded as “%2”."))
-               .arg(categoryText(set, say), categoryText(patient, say));
-  }
-  if (record.seal.present && !record.seal.matches) {
-    all << say(QT_TRANSLATE_NOOP(
-        "Papers", "The file does not match its checksum: it was damaged or edited."));
-  }
-  if (!record.seal.present && readFromLog(record)) {
-    all << say(QT_TRANSLATE_NOOP(
-        "Papers", "The recording stopped without being closed; what came after is not known."));
-  }
-  if (record.header.derivedFrom) {
-    const double problems = record.header.derivedFrom->problems.value_or(0);
-    all << (problems > 0
-                ? say(QT_TRANSLATE_NOOP(
-                          "Papers", "This record was salvaged from a damaged file (%1 problems)."))
-                      .arg(say.number(problems))
-                : say(QT_TRANSLATE_NOOP("Papers",
-                                        "This record was written again from another file.")));
-  }
-  if (const int lost = lostLines(record); lost > 0) {
-    all << say(QT_TRANSLATE_NOOP("Papers",
-                                 "Lines of the recording that could not be read: %1. Shocks "
-                                 "and compressions may be missing, times may be wrong."))
-               .arg(say.number(lost));
-  }
-  if (record.otherRecordsInFile > 0) {
-    all << say(QT_TRANSLATE_NOOP(
-                   "Papers", "The file holds other recordings, which are not on this sheet: %1."))
-               .arg(say.number(record.otherRecordsInFile));
-  }
-  if (!record.header.kind) {
-    all << say(QT_TRANSLATE_NOOP(
-        "Papers", "The file does not say whether this was a rescue, a drill or a test."));
-  }
-  if (record.header.madeUp) {
-    all << say(QT_TRANSLATE_NOOP("Papers", "The file had no usable header; one was made up."));
-  }
-  return all;
-}
-
 SheetSection deviceSection(const Record& record, const Words& say) {
   const DeviceFacts& device = record.header.device;
   SheetSection section{say(QT_TRANSLATE_NOOP("Papers", "Device")), {}};
@@ -152,56 +100,6 @@ SheetSection deviceSection(const Record& record, const Words& say) {
   return section;
 }
 
-QString clockNote(const Record& record, const Words& say) {
-  const ClockFacts& clock = record.header.clock;
-  switch (clockTrust(record)) {
-  case ClockTrust::none:
-    return say(
-        QT_TRANSLATE_NOOP("Papers", "The device clock was not set: there are no clock times."));
-  case ClockTrust::checked: {
-    const QString against = clock.against.empty()
-                                ? say(QT_TRANSLATE_NOOP("Papers", "another clock"))
-                                : ownText(clock.against, 40);
-    return say(QT_TRANSLATE_NOOP("Papers",
-                                 "Clock compared with %1; the difference of %2 is corrected."))
-        .arg(against, say.length(clock.offset.value_or(Duration{})));
-  }
-  case ClockTrust::deviceOnly:
-    break;
-  }
-  return clock.state == ClockState::zoneUnknown
-             ? say(QT_TRANSLATE_NOOP("Papers",
-                                     "Device clock not checked, time zone not known: times "
-                                     "are the device's own."))
-             : say(QT_TRANSLATE_NOOP("Papers",
-                                     "Device clock not checked: times are the device's own."));
-}
-
-QStringList notes(const Record& record, const Figures& figures, const Words& say) {
-  const Profile& profile = figures.settings.profile;
-  QStringList all;
-  all << clockNote(record, say);
-  all << say(QT_TRANSLATE_NOOP("Papers", "Hands off: pauses longer than %1 s count in full."))
-             .arg(say.plainNumber(seconds(figures.settings.pauseThreshold)));
-  if (profile.ratePerMin) {
-    all << say(QT_TRANSLATE_NOOP("Papers", "Target %1 to %2 a minute: %3."))
-               .arg(say.plainNumber(profile.ratePerMin->value.low),
-                    say.plainNumber(profile.ratePerMin->value.high),
-                    sourceWords(profile, profile.ratePerMin->source, say));
-  }
-  if (figures.excludedLength > Duration{0}) {
-    all << say(QT_TRANSLATE_NOOP("Papers", "Left out of the figures: %1."))
-               .arg(say.length(figures.excludedLength));
-  }
-  if (figures.evidence == Evidence::segments || figures.evidence == Evidence::both) {
-    all << say(QT_TRANSLATE_NOOP(
-        "Papers", "Compressions are recorded as stretches, not all of them one by one."));
-  }
-  all << say(QT_TRANSLATE_NOOP("Papers", "A ruled line stands for what was not recorded."));
-  all << say(QT_TRANSLATE_NOOP("Papers", "Corrections: none."));
-  return all;
-}
-
 QString made(const Record& record, const SheetOptions& options, const Words& say) {
   QStringList parts{QStringLiteral("Afterbeat " AFTERBEAT_VERSION)};
   if (!record.header.id.empty()) {
@@ -230,22 +128,56 @@ SheetContent makeSheetContent(const Record& record, const Figures& figures,
   content.subtitle = subtitle(record, say);
   content.date = dateOf(record, figures, say);
   content.site = ownText(record.header.site, 200);
+  content.labelOfDate = say(QT_TRANSLATE_NOOP("Papers", "Date"));
+  content.labelOfPlace = say(QT_TRANSLATE_NOOP("Papers", "Place"));
   content.recordLine = recordLine(record, say);
   content.bands = bands(record, say);
-  content.figures = largeFigures(record, figures, options, say);
+  std::ranges::move(largeFigures(record, figures, options, say), content.figures.begin());
+  content.figures[4] = handsOffFigure(record, figures, say);
+  content.figures[5] = circulationFigure(record, figures, say);
   content.sections = sheetSections(record, figures, say);
-  content.notices = notices(record, say);
+  content.notices = sheetNotices(record, say);
   content.device = deviceSection(record, say);
   content.caution =
       say(QT_TRANSLATE_NOOP("Papers", "This sheet does not replace your own assessment. "
                                       "Local protocol and licensed practice go first."));
-  content.notes = notes(record, figures, say);
+  content.notes = sheetNotes(record, figures, say);
   content.made = made(record, options, say);
   if (!options.fileSha256.isEmpty()) {
     content.checksum =
         say(QT_TRANSLATE_NOOP("Papers", "SHA-256 of the file: %1")).arg(options.fileSha256);
   }
+  if (figures.window) {
+    content.rowsCaption = say(QT_TRANSLATE_NOOP("Papers", "One row is two minutes, from %1 on"))
+                              .arg(windowBeginWords(record, figures, say));
+  }
+  if (options.told) {
+    tell(content, *options.told, record.header.kind == RecordKind::drill, say);
+  }
   return content;
+}
+
+QStringList leftToPen(const SheetContent& content) {
+  QStringList all;
+  if (content.date.isEmpty()) {
+    all << content.labelOfDate;
+  }
+  if (content.site.isEmpty()) {
+    all << content.labelOfPlace;
+  }
+  for (const SheetFigure& figure : content.figures) {
+    if (figure.value.isEmpty()) {
+      all << figure.title;
+    }
+  }
+  const auto add = [&](const SheetSection& section) {
+    for (const SheetLine& line : section.lines) {
+      all << line.blanks;
+    }
+  };
+  std::for_each(content.sections.begin(), content.sections.end(), add);
+  add(content.device);
+  return all;
 }
 
 } // namespace afterbeat::papers

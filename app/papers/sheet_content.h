@@ -11,11 +11,13 @@
 
 namespace afterbeat::papers {
 
-/// One of the four large figures.
+/// One of the large figures.
 struct SheetFigure {
   QString title;
   /// Empty: not recorded; a ruled line is drawn in its place.
   QString value;
+  /// What stands below that line: "not recorded".
+  QString unknown;
   /// Small lines below, most important first.
   QStringList notes;
 };
@@ -29,6 +31,7 @@ struct SheetLine {
     blank,
   };
   Kind kind = Kind::text;
+  /// Of a blank line: what is known beside it.
   QString text;
   QStringList blanks;
 };
@@ -41,16 +44,22 @@ struct SheetSection {
 /// The whole sheet in words. Every text is complete; the painter shortens what does not fit.
 struct SheetContent {
   QString title, subtitle;
-  /// Empty: not known, a ruled line is drawn.
+  /// Empty: not known, a ruled line is drawn after the label.
   QString date, site;
+  QString labelOfDate, labelOfPlace;
   QString recordLine;
   /// "DRILL ...", "SYNTHETIC ...": across the page, none for a rescue with real data.
   QStringList bands;
-  std::array<SheetFigure, 4> figures;
+  /// Device on, shocks, last shock, setting; hands off, circulation.
+  std::array<SheetFigure, 6> figures;
   /// In the order crews are trained to hear: patient, time, what happened, findings, treatment.
   std::vector<SheetSection> sections;
-  /// What must not be overlooked: a wrong setting, a damaged file.
+  /// What must not be overlooked: a wrong setting, a damaged file, a fault of the device.
   QStringList notices;
+  /// From when the rows are drawn.
+  QString rowsCaption;
+  /// False: there is no recording to draw.
+  bool hasRows = true;
   SheetSection device;
   QString caution;
   /// How the figures were made, in sentences.
@@ -65,8 +74,28 @@ struct SheetContent {
 [[nodiscard]] std::array<SheetFigure, 4> largeFigures(const Record& record, const Figures& figures,
                                                       const SheetOptions& options,
                                                       const Words& say);
+[[nodiscard]] SheetFigure handsOffFigure(const Record& record, const Figures& figures,
+                                         const Words& say);
+[[nodiscard]] SheetFigure circulationFigure(const Record& record, const Figures& figures,
+                                            const Words& say);
 [[nodiscard]] std::vector<SheetSection> sheetSections(const Record& record, const Figures& figures,
                                                       const Words& say);
+/// Sentences on how the figures were made.
+[[nodiscard]] QStringList sheetNotes(const Record& record, const Figures& figures,
+                                     const Words& say);
+/// What must not be overlooked.
+[[nodiscard]] QStringList sheetNotices(const Record& record, const Words& say);
+/// Where there is no recording: turns the sheet of an empty record into one of what was told.
+void tell(SheetContent& content, const ToldFigures& told, bool drill, const Words& say);
+
+/// What the sheet leaves to the pen, in its order: "Name", "Collapse at".
+[[nodiscard]] QStringList leftToPen(const SheetContent& content);
+
+/// The moment the figures are counted from and what happened there: "09:13:01 (electrodes on)".
+[[nodiscard]] QString windowBeginWords(const Record& record, const Figures& figures,
+                                       const Words& say);
+/// "(noted by an observer)" where an entry is one, with a space before it.
+[[nodiscard]] QString observerWords(const Entry& entry, const Words& say);
 [[nodiscard]] SheetSection treatmentSection(const Record& record, const Figures& figures,
                                             const Words& say);
 

@@ -81,7 +81,7 @@ QString energies(const Figures& figures, const Words& say) {
     const QString one = group.joules ? say(QT_TRANSLATE_NOOP("Papers", "%1 J"))
                                            .arg(say.plainNumber(std::round(*group.joules)))
                                      : QStringLiteral("? J");
-    if (shocks > 4 && group.count > 1) {
+    if (shocks > 3 && group.count > 1) {
       parts << QStringLiteral("%1 × %2").arg(group.count).arg(one);
     } else {
       for (int i = 0; i < group.count; ++i) {
@@ -105,18 +105,18 @@ SheetFigure shocksFigure(const Record& record, const Figures& figures, const Wor
                          : say(QT_TRANSLATE_NOOP("Papers", "%1 noted, delivery not recorded")))
                         .arg(count.unknown);
   }
-  if (const QString joules = energies(figures, say); !joules.isEmpty()) {
-    figure.notes << joules;
-  }
-  if (count.withheld > 0) {
-    figure.notes << say(QT_TRANSLATE_NOOP("Papers", "%1 prepared, not given")).arg(count.withheld);
-  }
   if (count.linesLost) {
     figure.notes << say(QT_TRANSLATE_NOOP("Papers", "lines were lost: may be more"));
   } else if (count.mayBeMore && count.given) {
     figure.notes << say(QT_TRANSLATE_NOOP("Papers", "recording broke off: may be more"));
   } else if (count.mayBeMore && count.unknown == 0 && count.deviceRecorded) {
     figure.notes << say(QT_TRANSLATE_NOOP("Papers", "none until recording broke off"));
+  }
+  if (count.withheld > 0) {
+    figure.notes << say(QT_TRANSLATE_NOOP("Papers", "%1 prepared, not given")).arg(count.withheld);
+  }
+  if (const QString joules = energies(figures, say); !joules.isEmpty()) {
+    figure.notes << joules;
   }
   return figure;
 }
@@ -189,7 +189,7 @@ QString settingValue(PatientCategory category, const Words& say) {
 
 SheetFigure settingFigure(const Record& record, const Words& say) {
   SheetFigure figure;
-  figure.title = say(QT_TRANSLATE_NOOP("Papers", "Setting"));
+  figure.title = say(QT_TRANSLATE_NOOP("Papers", "Device setting"));
   const SettingHistory history = settingHistory(record);
   const PatientCategory patient = record.header.patient;
   if (history.last == PatientCategory::unknown) {
@@ -238,8 +238,13 @@ SettingHistory settingHistory(const Record& record) {
 
 std::array<SheetFigure, 4> largeFigures(const Record& record, const Figures& figures,
                                         const SheetOptions& options, const Words& say) {
-  return {onFigure(record, figures, say), shocksFigure(record, figures, say),
-          lastShockFigure(record, figures, options, say), settingFigure(record, say)};
+  std::array<SheetFigure, 4> all{onFigure(record, figures, say), shocksFigure(record, figures, say),
+                                 lastShockFigure(record, figures, options, say),
+                                 settingFigure(record, say)};
+  for (SheetFigure& figure : all) {
+    figure.unknown = notRecordedText(say);
+  }
+  return all;
 }
 
 } // namespace afterbeat::papers

@@ -16,8 +16,8 @@ SheetLine text(const QString& words) {
 SheetLine strong(const QString& words) {
   return {SheetLine::Kind::strong, words, {}};
 }
-SheetLine blank(const QStringList& labels) {
-  return {SheetLine::Kind::blank, {}, labels};
+SheetLine blank(const QStringList& labels, const QString& known = {}) {
+  return {SheetLine::Kind::blank, known, labels};
 }
 
 QString dotted(const QStringList& parts) {
@@ -51,10 +51,7 @@ SheetSection patientSection(const Record& record, const Words& say) {
               : header.sex == "male" ? say(QT_TRANSLATE_NOOP("Papers", "male"))
                                      : ownText(header.sex, 20));
   }
-  section.lines.push_back(blank(unknown));
-  if (!known.isEmpty()) {
-    section.lines.push_back(text(known.join(QStringLiteral(", "))));
-  }
+  section.lines.push_back(blank(unknown, known.join(QStringLiteral(", "))));
   return section;
 }
 
@@ -105,6 +102,10 @@ SheetSection timeSection(const Record& record, const Figures& figures, const Wor
                  .arg(momentWords(record, *call, say));
   } else {
     unknown << say(QT_TRANSLATE_NOOP("Papers", "Call received at"));
+  }
+  if (const auto crew = firstMilestone(record, "crew_arrived")) {
+    known
+        << say(QT_TRANSLATE_NOOP("Papers", "crew arrived %1")).arg(momentWords(record, *crew, say));
   }
   if (const Measure& toShock = figures[MeasureId::collapseToFirstShock]; toShock.value) {
     known << say(QT_TRANSLATE_NOOP("Papers", "from collapse to first shock %1"))
@@ -227,20 +228,6 @@ SheetSection eventSection(const Record& record, const Figures& figures, const Wo
   return section;
 }
 
-QString handsOffWords(const Figures& figures, const Words& say) {
-  const Measure& share = figures[MeasureId::handsOffFraction];
-  if (!share.value) {
-    return share.status == Status::notApplicable
-               ? say(QT_TRANSLATE_NOOP("Papers", "Hands off the chest: no time to measure it in"))
-               : say(QT_TRANSLATE_NOOP("Papers", "Hands off the chest: not recorded"));
-  }
-  return say(QT_TRANSLATE_NOOP("Papers",
-                               "Hands off the chest %1 of the time without circulation (%2 of %3)"))
-      .arg(say.percent(*share.value),
-           say.length(durationFromSeconds(share.numerator.value_or(0)).value_or(Duration{})),
-           say.length(durationFromSeconds(share.denominator.value_or(0)).value_or(Duration{})));
-}
-
 QStringList qualityWords(const Figures& figures, const Words& say) {
   QStringList parts;
   const Measure& longest = figures[MeasureId::longestPause];
@@ -260,55 +247,45 @@ QStringList qualityWords(const Figures& figures, const Words& say) {
                        : say(QT_TRANSLATE_NOOP("Papers", "compression rate: not recorded")));
   const Measure& inRange = figures[MeasureId::compressionRateInRange];
   if (const auto& target = figures.settings.profile.ratePerMin; inRange.value && target) {
-    parts << say(QT_TRANSLATE_NOOP("Papers", "%1 of them between %2 and %3"))
-                 .arg(say.percent(*inRange.value), say.plainNumber(target->value.low),
-                      say.plainNumber(target->value.high));
+    parts << say(QT_TRANSLATE_NOOP("Papers", "rate within %1–%2 a minute: %3"))
+                 .arg(say.plainNumber(target->value.low), say.plainNumber(target->value.high),
+                      say.percent(*inRange.value));
   }
   return parts;
 }
 
-/// "Circulation returned 09:22:08 (noted by an observer), no loss recorded after it".
-SheetLine circulationLine(const Record& record, const Figures& figures, const Words& say) {
-  QStringList parts;
-  std::optional<Time> open;
+/// "Efforts ended 09:41:10 (noted by an observer)"; empty where nobody noted it.
+QString effortsWords(const Record& record, const Words& say) {
   for (const Entry& entry : record.entries) {
-    const auto* circulation = entry.complete<entry::Circulation>();
-    if (circulation == nullptr || !circulation->state) {
-      continue;
+    const auto* milestone = entry.hasTime ? entry.complete<entry::Milestone>() : nullptr;
+    if (milestone != nullptr && milestone->what == "efforts_ended") {
+      return say(QT_TRANSLATE_NOOP("Papers", "Efforts ended %1"))
+                 .arg(momentWords(record, entry.t, say)) +
+             observerWords(entry, say);
     }
-    const bool returned = circulation->state == CirculationState::returned;
-    const QString words = returned ? say(QT_TRANSLATE_NOOP("Papers", "circulation returned %1"))
-                                   : say(QT_TRANSLATE_NOOP("Papers", "circulation lost %1"));
-    const QString who = entry.source == Source::observer
-                            ? say(QT_TRANSLATE_NOOP("Papers", " (noted by an observer)"))
-                            : QString();
-    parts << words.arg(momentWords(record, entry.t, say)) + who;
-    open = returned ? std::optional<Time>(entry.t) : std::nullopt;
   }
-  if (parts.isEmpty()) {
-    return text(say(QT_TRANSLATE_NOOP("Papers", "Return of circulation: not recorded")));
-  }
-  const bool later =
-      open && ((!figures.handsOn.empty() && figures.handsOn.back().end > *open) ||
-               (lastDelivered(figures) != nullptr && lastDelivered(figures)->t > *open));
-  if (later) {
-    parts << say(QT_TRANSLATE_NOOP("Papers", "resuscitation went on after it"));
-  } else if (open) {
-    parts.last() += say(QT_TRANSLATE_NOOP("Papers", ", no loss recorded after it"));
-  }
-  constexpr qsizetype kShown = 3;
-  if (parts.size() > kShown) {
-    parts = parts.mid(parts.size() - kShown);
-    parts.prepend(QStringLiteral("…"));
-  }
-  return strong(capital(dotted(parts)));
+  return {};
 }
 
 SheetSection findingsSection(const Record& record, const Figures& figures, const Words& say) {
   SheetSection section{say(QT_TRANSLATE_NOOP("Papers", "Findings")), {}};
-  section.lines.push_back(strong(handsOffWords(figures, say)));
   section.lines.push_back(text(capital(dotted(qualityWords(figures, say)))));
-  section.lines.push_back(circulationLine(record, figures, say));
+  if (const QString ended = effortsWords(record, say); !ended.isEmpty()) {
+    section.lines.push_back(strong(ended));
+  }
+  return section;
+}
+
+SheetSection handedOverSection(const Record& record, const Words& say) {
+  SheetSection section{say(QT_TRANSLATE_NOOP("Papers", "Handed over")), {}};
+  QStringList unknown{say(QT_TRANSLATE_NOOP("Papers", "To"))};
+  const auto at = firstMilestone(record, "handover");
+  if (!at) {
+    unknown << say(QT_TRANSLATE_NOOP("Papers", "At"));
+  }
+  section.lines.push_back(blank(
+      unknown, at ? say(QT_TRANSLATE_NOOP("Papers", "At %1")).arg(momentWords(record, *at, say))
+                  : QString()));
   return section;
 }
 
@@ -316,9 +293,12 @@ SheetSection findingsSection(const Record& record, const Figures& figures, const
 
 std::vector<SheetSection> sheetSections(const Record& record, const Figures& figures,
                                         const Words& say) {
-  return {patientSection(record, say), timeSection(record, figures, say),
-          eventSection(record, figures, say), findingsSection(record, figures, say),
-          treatmentSection(record, figures, say)};
+  return {patientSection(record, say),
+          timeSection(record, figures, say),
+          eventSection(record, figures, say),
+          findingsSection(record, figures, say),
+          treatmentSection(record, figures, say),
+          handedOverSection(record, say)};
 }
 
 } // namespace afterbeat::papers

@@ -157,7 +157,7 @@
     </message>
     <message>
         <source>Hands off</source>
-        <translation>Ohne Druckmassage</translation>
+        <translation>Keine Druckmassage</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -933,7 +933,7 @@
     </message>
     <message>
         <source>Hands off: pauses longer than %1 s count in full.</source>
-        <translation>Ohne Druckmassage: Pausen über %1 s zählen ganz.</translation>
+        <translation>Keine Druckmassage: Pausen über %1 s zählen ganz.</translation>
     </message>
     <message>
         <source>Target %1 to %2 a minute: %3.</source>
@@ -1046,10 +1046,6 @@
     <message>
         <source>Infant</source>
         <translation>Säugling</translation>
-    </message>
-    <message>
-        <source>Setting</source>
-        <translation>Einstellung</translation>
     </message>
     <message>
         <source>as recorded for the patient</source>
@@ -1217,18 +1213,6 @@
         <translation>Erste Hilfe durch</translation>
     </message>
     <message>
-        <source>Hands off the chest: no time to measure it in</source>
-        <translation>Ohne Druckmassage: keine Zeit, in der zu messen war</translation>
-    </message>
-    <message>
-        <source>Hands off the chest: not recorded</source>
-        <translation>Ohne Druckmassage: nicht aufgezeichnet</translation>
-    </message>
-    <message>
-        <source>Hands off the chest %1 of the time without circulation (%2 of %3)</source>
-        <translation>Ohne Druckmassage %1 der Zeit ohne Kreislauf (%2 von %3)</translation>
-    </message>
-    <message>
         <source>longest pause %1, %2</source>
         <translation>längste Pause %1, %2</translation>
     </message>
@@ -1249,32 +1233,12 @@
         <translation>Frequenz der Druckmassage: nicht aufgezeichnet</translation>
     </message>
     <message>
-        <source>%1 of them between %2 and %3</source>
-        <translation>davon %1 zwischen %2 und %3</translation>
-    </message>
-    <message>
-        <source>circulation returned %1</source>
-        <translation>Kreislauf wieder da %1</translation>
-    </message>
-    <message>
-        <source>circulation lost %1</source>
-        <translation>Kreislauf verloren %1</translation>
-    </message>
-    <message>
         <source> (noted by an observer)</source>
         <translation> (von Beobachtenden notiert)</translation>
     </message>
     <message>
-        <source>Return of circulation: not recorded</source>
-        <translation>Wiederkehr des Kreislaufs: nicht aufgezeichnet</translation>
-    </message>
-    <message>
         <source>resuscitation went on after it</source>
         <translation>danach wurde weiter reanimiert</translation>
-    </message>
-    <message>
-        <source>, no loss recorded after it</source>
-        <translation>, danach kein Verlust aufgezeichnet</translation>
     </message>
     <message>
         <source>Findings</source>
@@ -1338,11 +1302,11 @@
     </message>
     <message>
         <source>Medication, anything else given</source>
-        <translation>Medikamente und sonst Gegebenes</translation>
+        <translation>Medikamente, weitere Maßnahmen</translation>
     </message>
     <message>
         <source>Anything else given</source>
-        <translation>Sonst noch gegeben</translation>
+        <translation>Weitere Maßnahmen</translation>
     </message>
     <message>
         <source>en</source>
@@ -1469,6 +1433,186 @@
     <message>
         <source>cause as recorded: %1</source>
         <translation>Ursache laut Aufzeichnung: %1</translation>
+    </message>
+    <message>
+        <source>One row is two minutes, from %1 on</source>
+        <translation>Eine Zeile sind zwei Minuten, ab %1</translation>
+    </message>
+    <message>
+        <source>Device setting</source>
+        <translation>Geräteeinstellung</translation>
+    </message>
+    <message>
+        <source>returned %1</source>
+        <translation>wieder da %1</translation>
+    </message>
+    <message>
+        <source>lost %1</source>
+        <translation>verloren %1</translation>
+    </message>
+    <message>
+        <source>no loss recorded after it; the record ends %1</source>
+        <translation>danach kein Verlust aufgezeichnet; die Aufzeichnung endet %1</translation>
+    </message>
+    <message>
+        <source>the record ends there</source>
+        <translation>die Aufzeichnung endet dort</translation>
+    </message>
+    <message>
+        <source>first compression</source>
+        <translation>erste Kompression</translation>
+    </message>
+    <message>
+        <source>electrodes on</source>
+        <translation>Elektroden aufgeklebt</translation>
+    </message>
+    <message>
+        <source>first analysis</source>
+        <translation>erste Analyse</translation>
+    </message>
+    <message>
+        <source>first shock</source>
+        <translation>erster Schock</translation>
+    </message>
+    <message>
+        <source>Hands off the chest</source>
+        <translation>Keine Druckmassage</translation>
+    </message>
+    <message>
+        <source>no time to measure it in</source>
+        <translation>keine Zeit, in der zu messen war</translation>
+    </message>
+    <message>
+        <source>%1 of %2 without circulation</source>
+        <translation>%1 von %2 ohne Kreislauf</translation>
+    </message>
+    <message>
+        <source>Circulation</source>
+        <translation>Kreislauf</translation>
+    </message>
+    <message>
+        <source>return not recorded</source>
+        <translation>Wiederkehr nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>noted by an observer</source>
+        <translation>von einem Beobachter vermerkt</translation>
+    </message>
+    <message>
+        <source>efforts ended %1</source>
+        <translation>Maßnahmen beendet %1</translation>
+    </message>
+    <message>
+        <source>Efforts ended %1</source>
+        <translation>Maßnahmen beendet %1</translation>
+    </message>
+    <message>
+        <source>self-test failed</source>
+        <translation>Selbsttest nicht bestanden</translation>
+    </message>
+    <message>
+        <source>The device reported a fault: %1</source>
+        <translation>Das Gerät meldete einen Fehler: %1</translation>
+    </message>
+    <message>
+        <source>Counted from %1 to %2 (end of the record).</source>
+        <translation>Gezählt von %1 bis %2 (Ende der Aufzeichnung).</translation>
+    </message>
+    <message>
+        <source>Counted from %1 to %2 (last compression, shock or analysis).</source>
+        <translation>Gezählt von %1 bis %2 (letzte Kompression, Schock oder Analyse).</translation>
+    </message>
+    <message>
+        <source>Targets: %1.</source>
+        <translation>Zielwerte: %1.</translation>
+    </message>
+    <message>
+        <source>crew arrived %1</source>
+        <translation>Rettungsdienst da %1</translation>
+    </message>
+    <message>
+        <source>rate within %1–%2 a minute: %3</source>
+        <translation>Frequenz im Bereich %1–%2 pro Minute: %3</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Übergeben</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>An</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>Um</translation>
+    </message>
+    <message>
+        <source>At %1</source>
+        <translation>Um %1</translation>
+    </message>
+    <message>
+        <source>fill in by pen</source>
+        <translation>von Hand eintragen</translation>
+    </message>
+    <message>
+        <source>as told</source>
+        <translation>wie berichtet</translation>
+    </message>
+    <message>
+        <source>There is no recording. The large figures are as told by people who were there; nothing was measured.</source>
+        <translation>Es gibt keine Aufzeichnung. Die großen Angaben sind so, wie Beteiligte sie berichtet haben; nichts davon ist gemessen.</translation>
+    </message>
+    <message>
+        <source>There is no recording: everything is filled in by pen.</source>
+        <translation>Es gibt keine Aufzeichnung: Alles wird von Hand eingetragen.</translation>
+    </message>
+    <message>
+        <source>Cardiac arrest: as told, without a recording</source>
+        <translation>Kreislaufstillstand: wie berichtet, ohne Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Training: as told, without a recording</source>
+        <translation>Übung: wie berichtet, ohne Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Told by</source>
+        <translation>Berichtet von</translation>
+    </message>
+    <message>
+        <source>Name, role</source>
+        <translation>Name, Aufgabe</translation>
+    </message>
+    <message>
+        <source>Device switched on at</source>
+        <translation>Gerät ein um</translation>
+    </message>
+    <message>
+        <source>First shock at</source>
+        <translation>Erster Schock um</translation>
+    </message>
+    <message>
+        <source>What the device advised</source>
+        <translation>Was das Gerät empfahl</translation>
+    </message>
+    <message>
+        <source>Chest compressions from</source>
+        <translation>Druckmassage von</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>Breaths, airway</source>
+        <translation>Beatmung, Atemweg</translation>
+    </message>
+    <message>
+        <source>Medication</source>
+        <translation>Medikamente</translation>
+    </message>
+    <message>
+        <source>A ruled line stands for what is not known.</source>
+        <translation>Eine Linie steht für das, was nicht bekannt ist.</translation>
     </message>
 </context>
 </TS>

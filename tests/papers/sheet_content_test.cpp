@@ -25,7 +25,7 @@ QString all(const SheetContent& sheet) {
   lines << sheet.bands << sheet.notices << sheet.notes << sheet.caution << sheet.made
         << sheet.checksum;
   for (const SheetFigure& figure : sheet.figures) {
-    lines << figure.title << figure.value << figure.notes;
+    lines << figure.title << figure.value << figure.unknown << figure.notes;
   }
   std::vector<SheetSection> sections = sheet.sections;
   sections.push_back(sheet.device);
@@ -62,15 +62,18 @@ TEST(SheetContent, TheFullestRescue) {
   EXPECT_EQ(sheet.figures[2].notes, QStringList{"3 min 35 s before the record ends"});
   EXPECT_EQ(sheet.figures[3].value, "Adult");
   EXPECT_EQ(sheet.figures[3].notes, QStringList{"not changed"});
+  EXPECT_EQ(sheet.figures[4].value, "47 %");
+  EXPECT_EQ(sheet.figures[5].value, "returned 09:22:08");
   expectTexts(sheet,
               {"Adult, 58 years, female",
                "Collapse 09:10:00",
                "first shock 09:13:23 (after 53 s)",
                "from collapse to first shock 3 min 23 s",
                "Five analyses: shock advised, shock advised, no shock, shock advised, no shock",
-               "Hands off the chest 47 % of the time without circulation (4 min 15 s of 9 min 4 s)",
+               "4 min 15 s of 9 min 4 s without circulation",
                "Longest pause 45 s, around shock 2",
-               "Circulation returned 09:22:08 (noted by an observer), no loss recorded after it",
+               "no loss recorded after it; the record ends 09:23:32",
+               "from 09:13:01 (electrodes on)",
                "553 chest compressions in 4 min 49 s",
                "32 breaths",
                "Shocks: 09:13:23, 09:15:38, 09:19:57",
@@ -94,7 +97,8 @@ TEST(SheetContent, TheSectionsAreInTheOrderCrewsAreTrainedToHear) {
   for (const SheetSection& section : sheet.sections) {
     titles << section.title;
   }
-  EXPECT_EQ(titles, (QStringList{"Patient", "Time", "What happened", "Findings", "Treatment"}));
+  EXPECT_EQ(titles, (QStringList{"Patient", "Time", "What happened", "Findings", "Treatment",
+                                 "Handed over"}));
 }
 
 TEST(SheetContent, WhatIsNotRecordedIsNeverANumber) {
@@ -105,12 +109,11 @@ TEST(SheetContent, WhatIsNotRecordedIsNeverANumber) {
     }
   }
   expectTexts(content(test::emptyRecord()),
-              {"Hands off the chest: not recorded", "Longest pause: not recorded",
-               "compression rate: not recorded", "Return of circulation: not recorded",
-               "Chest compressions: not recorded", "breaths: not recorded",
-               "Rhythm analyses: not recorded", "Name", "Age", "Collapse at", "Call received at",
-               "Seen by", "First help by", "Serial number", "Return to",
-               "The device clock was not set"},
+              {"return not recorded", "Longest pause: not recorded",
+               "compression rate: not recorded", "Chest compressions: not recorded",
+               "breaths: not recorded", "Rhythm analyses: not recorded", "Name", "Age",
+               "Collapse at", "Call received at", "Seen by", "First help by", "Serial number",
+               "Return to", "The device clock was not set"},
               {"0 %", "100 %", "0 shocks", "at 0 a minute"});
   EXPECT_TRUE(content(test::emptyRecord()).date.isEmpty());
   EXPECT_TRUE(content(test::emptyRecord()).site.isEmpty());
@@ -165,8 +168,8 @@ TEST(SheetContent, ARecordingThatBrokeOffSaysSo) {
       sheet.notices,
       QStringList{"The recording stopped without being closed; what came after is not known."});
   EXPECT_EQ(sheet.figures[1].value, "1");
-  EXPECT_EQ(sheet.figures[1].notes, (QStringList{"1 more: delivery not recorded", "200 J",
-                                                 "recording broke off: may be more"}));
+  EXPECT_EQ(sheet.figures[1].notes, (QStringList{"1 more: delivery not recorded",
+                                                 "recording broke off: may be more", "200 J"}));
   EXPECT_EQ(sheet.figures[2].value, "46 s");
   EXPECT_EQ(sheet.figures[2].notes.first(), "after power-on");
   expectTexts(sheet, {"clock times not known"}, {"09:1"});
@@ -200,12 +203,11 @@ TEST(SheetContent, MuchIsSummarised) {
   const SheetContent sheet = content(test::overfull());
   EXPECT_EQ(sheet.figures[1].value, "11");
   EXPECT_EQ(sheet.figures[1].notes,
-            (QStringList{"1 more: delivery not recorded", QStringLiteral("11 × 200 J"),
-                         "1 prepared, not given"}));
+            (QStringList{"1 more: delivery not recorded", "1 prepared, not given",
+                         QStringLiteral("11 × 200 J")}));
   expectTexts(sheet,
               {QStringLiteral("30 analyses: 10 × shock advised, 10 × no shock, 10 × inconclusive"),
-               "and 5 more", "Left out of the figures: 30 s", "and 29 more",
-               "circulation lost 09:43:20"},
+               "and 5 more", "Left out of the figures: 30 s", "and 29 more", "lost 09:43:20"},
               {"no loss recorded after it"});
 }
 
@@ -216,7 +218,7 @@ TEST(SheetContent, GermanIsGerman) {
               {QStringLiteral("Samstag, 14. März 2026"), "Abgegebene Schocks", "Letzter Schock",
                "Erwachsene", "3 min 35 s vor Ende der Aufzeichnung",
                QStringLiteral("Fünf Analysen: Schock empfohlen"),
-               "Ohne Druckmassage 47 % der Zeit ohne Kreislauf (4 min 15 s von 9 min 4 s)",
+               "4 min 15 s von 9 min 4 s ohne Kreislauf",
                QStringLiteral("Pausen über 1,5 s zählen ganz"), "Korrekturen: keine.",
                "ersetzt nicht die eigene Beurteilung"},
               {"shock", "hands off", "Handover", "not recorded", "1.5"});

@@ -1,5 +1,5 @@
 #include "app/papers/handover_sheet.h"
-#include "app/papers/sheet_paint.h"
+#include "app/papers/sheet_text.h"
 #include "tests/papers/example_records.h"
 
 #include <gtest/gtest.h>
