@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QDate>
+#include <QDir>
 #include <QLocale>
 #include <QStringList>
 #include <QTranslator>
@@ -47,6 +48,15 @@ QString plainText(const std::string& text) {
 bool loadLanguage(QTranslator& translator, const QString& language) {
   openLanguageResource();
   return translator.load(QStringLiteral(":/languages/afterbeat_%1.qm").arg(language));
+}
+
+QStringList languages() {
+  openLanguageResource();
+  QStringList codes;
+  for (const QString& name : QDir(QStringLiteral(":/languages")).entryList(QDir::Files)) {
+    codes << name.section(QLatin1Char('_'), 1).section(QLatin1Char('.'), 0, 0);
+  }
+  return codes;
 }
 
 Words::Words(Translate translate) : translate_(std::move(translate)) {}

@@ -5,6 +5,7 @@
 #include "core/record/wall_clock.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <functional>
 
@@ -22,6 +23,9 @@ using Translate = std::function<QString(const char* english)>;
 /// Loads the words of `language` ("de") that come with the program; false: there are none, and
 /// English stands.
 [[nodiscard]] bool loadLanguage(QTranslator& translator, const QString& language);
+
+/// The codes of the languages that come with the program, beside English: "de".
+[[nodiscard]] QStringList languages();
 
 /// One reader's language. Copies share what they hold.
 class Words {

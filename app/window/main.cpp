@@ -1,8 +1,11 @@
+#include "app/window/look/language.h"
+#include "app/window/look/tour.h"
 #include "app/window/shell/main_window.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QIcon>
+#include <QLocale>
 
 namespace {
 
@@ -30,6 +33,8 @@ int main(int argc, char** argv) {
   QApplication::setApplicationVersion(QStringLiteral(AFTERBEAT_VERSION));
   QApplication::setDesktopFileName(QStringLiteral("afterbeat"));
   QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/afterbeat.png")));
+  using namespace afterbeat::window;
+  speak(languageFor(LanguageActions::chosen(), QLocale::system().uiLanguages()));
 
   QCommandLineParser parser;
   parser.setApplicationDescription(QCoreApplication::translate(
@@ -42,17 +47,22 @@ int main(int argc, char** argv) {
   QCommandLineOption quit(QStringLiteral("quit-after-picture"));
   quit.setFlags(QCommandLineOption::HiddenFromHelp);
   parser.addOption(quit);
+  QCommandLineOption tour(QStringLiteral("tour"), QString(), QStringLiteral("script"));
+  tour.setFlags(QCommandLineOption::HiddenFromHelp);
+  parser.addOption(tour);
   parser.process(program);
 
-  afterbeat::window::MainWindow window;
+  MainWindow window;
   if (parser.isSet(quit)) {
-    QObject::connect(&window, &afterbeat::window::MainWindow::pictureComplete, &program,
-                     &QApplication::quit);
+    QObject::connect(&window, &MainWindow::pictureComplete, &program, &QApplication::quit);
   }
   const QStringList files = parser.positionalArguments();
   if (!files.isEmpty()) {
     window.openFile(files.front());
   }
   window.show();
+  if (parser.isSet(tour)) {
+    new Tour(window, parser.value(tour), &program);
+  }
   return QApplication::exec();
 }

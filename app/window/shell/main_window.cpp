@@ -4,6 +4,7 @@
 #include "app/window/handover/handover_actions.h"
 #include "app/window/look/appearance.h"
 #include "app/window/look/elided_label.h"
+#include "app/window/look/language.h"
 #include "app/window/look/remembered.h"
 #include "app/window/rows/rows_view.h"
 #include "app/window/session/selection.h"
@@ -142,6 +143,9 @@ void MainWindow::buildMenus() {
 
   QMenu* view = menuBar()->addMenu(tr("&View"));
   view->addMenu(tr("&Colours"))->addActions(appearance_->modeActions());
+  auto* languages = new LanguageActions(this);
+  connect(languages, &LanguageActions::chose, notices_, &NoticeBar::say);
+  view->addMenu(tr("&Language"))->addActions(languages->actions());
   view->addActions(appearance_->typeActions());
   view->addSeparator();
   QAction* full = entry(view, tr("&Full screen"), Qt::Key_F11,

@@ -1,0 +1,80 @@
+"""What the pictures show. A view is a name and the steps of a tour that lead to it (the words are
+explained in app/window/look/tour.h); its picture is taken after the last step, and what is in front
+is closed again. A new place, tab or dialog is one line here.
+
+Steps name menu entries by their keys, so that they hold in every language.
+"""
+
+# Places of a record, reached by their keys.
+PLACES = [
+    ("place-record", ["do F7"]),
+]
+
+# Tabs of the side panel, and of the area under the rows.
+TABS = [
+    ("tab-working", ["do F2"]),
+    ("tab-all-figures", ["do F3"]),
+    ("tab-problems", ["do F5"]),
+]
+
+# A choice, a stretch, the waves from close to whole.
+LOOKING = [
+    ("no-working", ["do F2", "do Ctrl+0"]),
+    ("working-of-the-third-figure", ["do Ctrl+3"]),
+    ("a-pause-selected", ["do .", "do .", "do ."]),
+    ("a-shock-selected", ["do Ctrl+."]),
+    ("waves-whole", ["do Ctrl+Home"]),
+    ("waves-twenty-seconds", ["do Ctrl+End"]),
+    ("waves-close", ["do +", "do +", "do +"]),
+    ("pauses-above-half-a-second", ["figures Ctrl+T, 1"]),
+    ("pauses-above-five-seconds", ["figures Ctrl+T, 6"]),
+    ("pauses-as-usual", ["figures Ctrl+T, 3"]),
+]
+
+MENUS = [(f"menu-{n}", [f"menu {n}"]) for n in range(1, 7)] + [
+    ("menu-1-opened-lately", ["menu 1 1"]),
+    ("menu-1-without-a-header", ["menu 1 2"]),
+    ("menu-2-pause", ["menu 2 1"]),
+    ("menu-2-window-end", ["menu 2 2"]),
+    ("menu-2-guideline", ["menu 2 3"]),
+    ("menu-5-colours", ["menu 5 1"]),
+    ("menu-5-language", ["menu 5 2"]),
+]
+
+DIALOGS = [
+    ("dialog-keys", ["do F1"]),
+    ("dialog-about", ["do Shift+F1"]),
+    ("dialog-threshold", ["do Ctrl+T, 0"]),
+    ("dialog-profile", ["do Ctrl+G, 0"]),
+    ("dialog-open", ["do Ctrl+O"]),
+    ("dialog-export", ["do Ctrl+E"]),
+    ("dialog-print", ["do Ctrl+P"]),
+]
+
+# Sentences over everything; {scratch} is a folder that may be written to.
+NOTICES = [
+    ("notice-written", ["do Ctrl+E", "answer {scratch}/sheet.pdf", "await NoticeBar"]),
+    ("notice-profile-refused", ["do Shift+Escape", "do Ctrl+G, 0", "answer {scratch}/not-a-profile.json", "await NoticeBar"]),
+    ("notice-language", ["do Shift+Escape", "do Ctrl+L, 1", "await NoticeBar"]),
+]
+
+# Without a record; the files are made by records.py. What moves is not waited for until it rests.
+GLANCE = "glance"
+WITHOUT_RECORD = [
+    ("welcome-first", []),
+    ("reading", ["start {scratch}/slow.resuslog", "await LoadingPage", GLANCE]),
+    ("refused-unknown", ["do Escape", "open {scratch}/unknown.bin"]),
+    ("refused-no-header", ["open {scratch}/no-header.resuslog"]),
+    ("refused-newer", ["open {scratch}/newer.resuslog"]),
+    ("refused-not-there", ["open {scratch}/not-there.resuslog"]),
+    ("refused-empty", ["open {scratch}/empty.resuslog"]),
+    ("welcome-again", ["open {sample}", "do Ctrl+W"]),
+]
+
+# The README's pictures of the window, named as they are in resources/pictures.
+README = [
+    ("window", ["open {record}"]),
+]
+
+RECORD = PLACES + TABS + LOOKING
+EVERYTHING = WITHOUT_RECORD + [("opened", ["open {record}"])] + RECORD + MENUS + DIALOGS + NOTICES
