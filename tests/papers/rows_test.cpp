@@ -138,9 +138,10 @@ TEST(Rows, NothingIsPaintedOutsideTheArea) {
                  QImage::Format_RGB32);
     image.fill(Qt::magenta);
     QPainter painter(&image);
-    const auto overlay = picture.rowCount() == 0
-                             ? RowsOverlay{}
-                             : RowsOverlay{{picture.row(0)}, picture.row(picture.rowCount() - 1)};
+    const auto overlay =
+        picture.rowCount() == 0
+            ? RowsOverlay{}
+            : RowsOverlay{{picture.row(0)}, picture.row(picture.rowCount() - 1), {}};
     picture.paint(painter, area, lookFor(size), overlay, true, size.fit);
     painter.end();
     const QRect inside = area.toAlignedRect().adjusted(-2, -2, 2, 2);
