@@ -132,7 +132,8 @@ SheetContent makeSheetContent(const Record& record, const Figures& figures,
   content.labelOfPlace = say(QT_TRANSLATE_NOOP("Papers", "Place"));
   content.recordLine = recordLine(record, say);
   content.bands = bands(record, say);
-  std::ranges::move(largeFigures(record, figures, options, say), content.figures.begin());
+  const auto upper = largeFigures(record, figures, options, say);
+  std::copy(upper.begin(), upper.end(), content.figures.begin());
   content.figures[4] = handsOffFigure(record, figures, say);
   content.figures[5] = circulationFigure(record, figures, say);
   content.sections = sheetSections(record, figures, say);

@@ -2,6 +2,7 @@
 
 #include "app/window/figures/headline_strip.h"
 #include "app/window/handover/handover_actions.h"
+#include "app/window/handover/handover_page.h"
 #include "app/window/look/appearance.h"
 #include "app/window/look/elided_label.h"
 #include "app/window/look/language.h"
@@ -86,7 +87,14 @@ void MainWindow::buildPages() {
   layout->addWidget(notices_);
   layout->addWidget(pages_, 1);
   setCentralWidget(central);
-  welcomePage_ = new WelcomePage(files_->open());
+  withoutRecording_ = new QAction(tr("Sheet &without a recording…"), this);
+  withoutRecording_->setShortcut(QKeySequence::New);
+  connect(withoutRecording_, &QAction::triggered, this, [this] {
+    pages_->setCurrentWidget(toldPage_);
+    toldPage_->setFocus(Qt::OtherFocusReason);
+    showTitle();
+  });
+  welcomePage_ = new WelcomePage(files_->open(), withoutRecording_);
   loadingPage_ = new LoadingPage(*session_, files_->stop());
   refusalPage_ = new RefusalPage(*session_, files_->open(), files_->madeUp());
   folderPage_ = new FolderPage(files_->open());
@@ -94,8 +102,13 @@ void MainWindow::buildPages() {
   recordPage_ = new RecordPage(*session_, *selection_);
   places_->addPlace(recordPage_, QStringLiteral("record"), tr("Record"), tr("Go to the &record"),
                     Qt::Key_F7);
+  handoverPage_ = new HandoverPage(*handover_);
+  places_->addPlace(handoverPage_, QStringLiteral("handover"), tr("Handover"),
+                    tr("Go to the &handover sheet"), Qt::Key_F9);
+  toldPage_ = new HandoverPage(*handover_, HandoverPage::Kind::told);
+  connect(toldPage_->back(), &QAction::triggered, this, &MainWindow::showPage);
   for (QWidget* page :
-       QList<QWidget*>{welcomePage_, loadingPage_, refusalPage_, folderPage_, places_}) {
+       QList<QWidget*>{welcomePage_, loadingPage_, refusalPage_, folderPage_, places_, toldPage_}) {
     pages_->addWidget(page);
   }
   connect(welcomePage_, &WelcomePage::openRecent, this, &MainWindow::openFile);
@@ -108,12 +121,20 @@ void MainWindow::buildMenus() {
   file->addAction(files_->open());
   file->addAction(files_->openFolder());
   files_->fillRecent(file->addMenu(tr("Opened &lately")));
+  file->addAction(withoutRecording_);
+  file->addAction(toldPage_->back());
   QMenu* anyway = file->addMenu(tr("Open without a &header"));
   anyway->addActions(files_->madeUp());
   file->addAction(files_->stop());
   file->addAction(files_->close());
   file->addSeparator();
   file->addActions(handover_->actions());
+  QMenu* sheet = file->addMenu(tr("Language and paper of the s&heet"));
+  sheet->addActions(handover_->languages());
+  sheet->addSeparator();
+  sheet->addActions(handover_->paperSizes());
+  sheet->addSeparator();
+  sheet->addActions(handover_->zoomActions());
   file->addSeparator();
   entry(file, tr("&Quit"), Qt::CTRL | Qt::Key_Q, [this] { close(); });
 
@@ -223,6 +244,10 @@ void MainWindow::tellComplete() {
 }
 
 void MainWindow::showTitle() {
+  if (currentPage() == toldPage_) {
+    setWindowTitle(tr("Without a recording – Afterbeat"));
+    return;
+  }
   if (session_->state() != Session::State::ready) {
     setWindowTitle(tr("Afterbeat"));
     return;

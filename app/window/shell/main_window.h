@@ -3,6 +3,7 @@
 
 #include <QMainWindow>
 
+class QAction;
 class QLabel;
 class QStackedWidget;
 
@@ -14,6 +15,7 @@ class FigureSettingsActions;
 class FileActions;
 class FolderPage;
 class HandoverActions;
+class HandoverPage;
 class LoadingPage;
 class NoticeBar;
 class PlacesPage;
@@ -41,6 +43,10 @@ public:
   [[nodiscard]] FolderPage* folderPage() const { return folderPage_; }
   [[nodiscard]] NoticeBar* notices() const { return notices_; }
   [[nodiscard]] HandoverActions& handover() const { return *handover_; }
+  [[nodiscard]] HandoverPage* handoverPage() const { return handoverPage_; }
+  /// The sheet where there is no recording.
+  [[nodiscard]] HandoverPage* toldPage() const { return toldPage_; }
+  [[nodiscard]] QAction* withoutRecording() const { return withoutRecording_; }
   [[nodiscard]] FigureSettingsActions& settings() const { return *settings_; }
   /// What fills the window: a place of the record, or the page that stands there without one.
   [[nodiscard]] QWidget* currentPage() const;
@@ -76,6 +82,9 @@ private:
   PlacesPage* places_ = nullptr;
   FolderPage* folderPage_ = nullptr;
   RecordPage* recordPage_ = nullptr;
+  HandoverPage* handoverPage_ = nullptr;
+  HandoverPage* toldPage_ = nullptr;
+  QAction* withoutRecording_ = nullptr;
   NoticeBar* notices_ = nullptr;
   ElidedLabel* settingsText_ = nullptr;
 };

@@ -80,7 +80,7 @@ void Page::changeEvent(QEvent* event) {
   }
 }
 
-WelcomePage::WelcomePage(QAction* open, QWidget* parent) : Page(parent) {
+WelcomePage::WelcomePage(QAction* open, QAction* withoutRecording, QWidget* parent) : Page(parent) {
   addHeading(tr("Open a recording"));
   addSentence(tr("Drop a file or the device's card folder on this window, or open one: an event "
                  "log (.resuslog), a WFDB record "
@@ -88,6 +88,9 @@ WelcomePage::WelcomePage(QAction* open, QWidget* parent) : Page(parent) {
   column_->addWidget(buttonFor(open, this), 0, Qt::AlignLeft);
   addSentence(tr("The file is only read, never changed. You then see the whole rescue, its figures "
                  "with their working, and the handover sheet is one key away."));
+  addSentence(tr("There is no recording? Type what the device or people said and print the same "
+                 "sheet."));
+  column_->addWidget(buttonFor(withoutRecording, this), 0, Qt::AlignLeft);
   recentHeading_ = addSentence(tr("Opened lately:"));
   for (int i = 0; i < kRecentShown; ++i) {
     auto* button = new QPushButton(this);

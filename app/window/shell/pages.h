@@ -41,7 +41,7 @@ class WelcomePage final : public Page {
   Q_OBJECT
 
 public:
-  explicit WelcomePage(QAction* open, QWidget* parent = nullptr);
+  WelcomePage(QAction* open, QAction* withoutRecording, QWidget* parent = nullptr);
   /// Up to four buttons for files opened lately.
   void showRecent(const QStringList& paths);
 

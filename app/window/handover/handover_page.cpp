@@ -1,0 +1,158 @@
+#include "app/window/handover/handover_page.h"
+
+#include "app/window/handover/handover_actions.h"
+#include "app/window/handover/sheet_preview.h"
+#include "app/window/handover/told_form.h"
+
+#include <QAction>
+#include <QGroupBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QScrollArea>
+#include <QShowEvent>
+#include <QVBoxLayout>
+
+namespace afterbeat::window {
+
+namespace {
+
+constexpr int kSideWidth = 310;
+
+/// A button that does what an action does, and says its key.
+QPushButton* buttonFor(QAction* action, const QString& text, QWidget* parent) {
+  const QString key = action->shortcut().toString(QKeySequence::NativeText);
+  auto* button = new QPushButton(QStringLiteral("%1   (%2)").arg(text, key), parent);
+  button->setAccessibleName(QString(action->text()).remove(QLatin1Char('&')));
+  button->setEnabled(action->isEnabled());
+  QObject::connect(button, &QPushButton::clicked, action, &QAction::trigger);
+  QObject::connect(action, &QAction::enabledChanged, button, &QWidget::setEnabled);
+  return button;
+}
+
+/// One radio button for each of some actions.
+QGroupBox* boxFor(const QString& title, const QList<QAction*>& actions, const QStringList& names,
+                  QWidget* parent) {
+  auto* box = new QGroupBox(title, parent);
+  auto* row = new QHBoxLayout(box);
+  for (qsizetype i = 0; i < actions.size(); ++i) {
+    QAction* action = actions[i];
+    auto* button = new QRadioButton(names[i], box);
+    button->setChecked(action->isChecked());
+    button->setToolTip(action->shortcut().toString(QKeySequence::NativeText));
+    QObject::connect(button, &QRadioButton::clicked, action, &QAction::trigger);
+    QObject::connect(action, &QAction::toggled, button, &QRadioButton::setChecked);
+    row->addWidget(button);
+  }
+  row->addStretch(1);
+  return box;
+}
+
+} // namespace
+
+HandoverPage::HandoverPage(HandoverActions& actions, Kind kind, QWidget* parent)
+    : QWidget(parent), actions_(actions), kind_(kind), preview_(new SheetPreview(this)) {
+  if (kind_ == Kind::told) {
+    back_ = new QAction(tr("&Back from the sheet without a recording"), this);
+    back_->setShortcut(QKeySequence::Back);
+    back_->setEnabled(false);
+  }
+  auto* across = new QHBoxLayout(this);
+  across->setContentsMargins(0, 0, 0, 0);
+  across->setSpacing(0);
+  across->addWidget(preview_, 1);
+  across->addWidget(makeSide());
+  setFocusProxy(form_ != nullptr ? static_cast<QWidget*>(form_->minutes()) : preview_);
+  connect(&actions_, &HandoverActions::changed, this, [this] {
+    if (isVisible()) {
+      refresh();
+    }
+  });
+  connect(&actions_, &HandoverActions::zoomed, this, [this](int change) {
+    if (isVisible()) {
+      preview_->setZoom(change == 0 ? 0 : preview_->zoom() + change);
+    }
+  });
+  connect(preview_, &SheetPreview::drawn, this, &HandoverPage::showLeftToPen);
+}
+
+QWidget* HandoverPage::makeSide() {
+  auto* side = new QWidget;
+  auto* column = new QVBoxLayout(side);
+  column->setContentsMargins(16, 14, 16, 14);
+  column->setSpacing(10);
+  if (kind_ == Kind::told) {
+    auto* heading = new QLabel(tr("Without a recording"), side);
+    QFont bold = heading->font();
+    bold.setBold(true);
+    heading->setFont(bold);
+    column->addWidget(heading);
+    auto* sentence = new QLabel(tr("Type what people or the device said, as far as it is known. "
+                                   "What stays empty is a line for the pen."),
+                                side);
+    sentence->setWordWrap(true);
+    column->addWidget(sentence);
+    form_ = new ToldForm(side);
+    column->addWidget(form_);
+    connect(form_, &ToldForm::changed, this, [this] { actions_.setTold(form_->told()); });
+  }
+  column->addWidget(buttonFor(actions_.printAction(), tr("Print…"), side));
+  column->addWidget(buttonFor(actions_.pdfAction(), tr("Export as PDF…"), side));
+  column->addWidget(boxFor(tr("Language of the sheet"), actions_.languages(),
+                           {QStringLiteral("English"), QStringLiteral("Deutsch")}, side));
+  column->addWidget(boxFor(tr("Paper"), actions_.paperSizes(),
+                           {QStringLiteral("A4"), QStringLiteral("Letter")}, side));
+  pen_ = new QLabel(side);
+  pen_->setWordWrap(true);
+  pen_->setTextFormat(Qt::PlainText);
+  pen_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  pen_->setAccessibleName(tr("Left to fill in by pen"));
+  column->addWidget(pen_);
+  column->addStretch(1);
+  if (kind_ == Kind::told) {
+    column->addWidget(buttonFor(back_, tr("Back"), side));
+  }
+  auto* area = new QScrollArea(this);
+  area->setWidget(side);
+  area->setWidgetResizable(true);
+  area->setFrameShape(QFrame::NoFrame);
+  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  area->setFixedWidth(kSideWidth);
+  return area;
+}
+
+void HandoverPage::refresh() {
+  preview_->showSheet(actions_.source());
+}
+
+void HandoverPage::showLeftToPen() {
+  pen_->setText(leftToPen());
+}
+
+QString HandoverPage::leftToPen() const {
+  const QStringList& all = preview_->leftToPen();
+  return all.isEmpty() ? tr("Nothing is left to fill in by pen.")
+                       : tr("Left to fill in by pen:") + QStringLiteral("\n• ") +
+                             all.join(QStringLiteral("\n• "));
+}
+
+void HandoverPage::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  if (kind_ == Kind::told && !event->spontaneous()) {
+    back_->setEnabled(true);
+    actions_.setTold(form_->told());
+  }
+  refresh();
+}
+
+void HandoverPage::hideEvent(QHideEvent* event) {
+  QWidget::hideEvent(event);
+  if (kind_ == Kind::told && !event->spontaneous()) {
+    back_->setEnabled(false);
+    actions_.setTold(std::nullopt);
+  }
+}
+
+} // namespace afterbeat::window

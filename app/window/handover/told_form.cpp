@@ -1,0 +1,127 @@
+#include "app/window/handover/told_form.h"
+
+#include <QComboBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QRegularExpression>
+
+#include <array>
+
+namespace afterbeat::window {
+
+namespace {
+
+/// A whole number from 0 to `most`, or nothing.
+std::optional<int> numberIn(const QLineEdit* edit, int most) {
+  bool good = false;
+  const int number = edit->text().trimmed().toInt(&good);
+  return good && number >= 0 && number <= most ? std::optional<int>(number) : std::nullopt;
+}
+
+constexpr int kMostMinutes = 600;
+constexpr int kMostShocks = 99;
+
+} // namespace
+
+ToldForm::ToldForm(QWidget* parent) : QWidget(parent) {
+  auto* form = new QFormLayout(this);
+  form->setContentsMargins(0, 0, 0, 0);
+  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  minutes_ = line(form, tr("&Minutes on"), tr("for example 22"));
+  shocks_ = line(form, tr("&Shocks given"), tr("for example 3"));
+  lastShock_ = line(form, tr("&Last shock at"), tr("for example 09:31"));
+  setting_ =
+      choice(form, tr("Device se&tting"), {tr("not told"), tr("adult"), tr("child"), tr("infant")});
+  site_ = line(form, tr("&Place"), {});
+  kind_ = choice(form, tr("&Kind"), {tr("rescue"), tr("drill")});
+  hint_ = new QLabel(this);
+  hint_->setWordWrap(true);
+  hint_->setAccessibleName(tr("What is not on the sheet yet"));
+  form->addRow(hint_);
+  hint_->hide();
+}
+
+QLineEdit* ToldForm::line(QFormLayout* form, const QString& label, const QString& example) {
+  auto* edit = new QLineEdit(this);
+  edit->setPlaceholderText(example);
+  edit->setAccessibleName(QString(label).remove(QLatin1Char('&')));
+  connect(edit, &QLineEdit::textChanged, this, &ToldForm::tell);
+  form->addRow(label, edit);
+  return edit;
+}
+
+QComboBox* ToldForm::choice(QFormLayout* form, const QString& label, const QStringList& words) {
+  auto* box = new QComboBox(this);
+  box->addItems(words);
+  box->setAccessibleName(QString(label).remove(QLatin1Char('&')));
+  connect(box, &QComboBox::currentIndexChanged, this, &ToldForm::tell);
+  form->addRow(label, box);
+  return box;
+}
+
+void ToldForm::tell() {
+  hint_->setText(hint());
+  hint_->setVisible(!hint_->text().isEmpty());
+  emit changed();
+}
+
+/// "9.31", "09:31", "0931" as "09:31"; empty where it is no time of day.
+QString ToldForm::clockTime() const {
+  static const QRegularExpression time(
+      QStringLiteral("^([01]?\\d|2[0-3])[:.h ]?([0-5]\\d)(?:[:.]([0-5]\\d))?$"));
+  const auto match = time.match(lastShock_->text().trimmed());
+  if (!match.hasMatch()) {
+    return {};
+  }
+  QString clock = QStringLiteral("%1:%2").arg(match.captured(1).rightJustified(2, QLatin1Char('0')),
+                                              match.captured(2));
+  return match.captured(3).isEmpty() ? clock : clock + QLatin1Char(':') + match.captured(3);
+}
+
+bool ToldForm::contradicts() const {
+  return numberIn(shocks_, kMostShocks) == 0 && !lastShock_->text().trimmed().isEmpty();
+}
+
+QString ToldForm::hint() const {
+  const auto typed = [](const QLineEdit* edit) { return !edit->text().trimmed().isEmpty(); };
+  if (typed(minutes_) && !numberIn(minutes_, kMostMinutes)) {
+    return tr("Minutes are a whole number, up to %1.").arg(kMostMinutes);
+  }
+  if (typed(shocks_) && !numberIn(shocks_, kMostShocks)) {
+    return tr("Shocks are a whole number, up to %1.").arg(kMostShocks);
+  }
+  if (contradicts()) {
+    return tr("No shock, but a time of the last one: both are left to the pen until one of them is "
+              "changed.");
+  }
+  if (typed(lastShock_) && clockTime().isEmpty()) {
+    return tr("Write the time of day as 09:31.");
+  }
+  return {};
+}
+
+ToldSheet ToldForm::told() const {
+  ToldSheet sheet;
+  sheet.figures.minutesOn = numberIn(minutes_, kMostMinutes);
+  if (!contradicts()) {
+    sheet.figures.shocks = numberIn(shocks_, kMostShocks);
+    sheet.figures.lastShockAt = clockTime();
+  }
+  constexpr std::array kSettings{PatientCategory::unknown, PatientCategory::adult,
+                                 PatientCategory::child, PatientCategory::infant};
+  sheet.figures.setting = kSettings[static_cast<std::size_t>(setting_->currentIndex())];
+  sheet.site = site_->text();
+  sheet.drill = kind_->currentIndex() == 1;
+  return sheet;
+}
+
+void ToldForm::clear() {
+  for (QLineEdit* edit : {minutes_, shocks_, lastShock_, site_}) {
+    edit->clear();
+  }
+  setting_->setCurrentIndex(0);
+  kind_->setCurrentIndex(0);
+}
+
+} // namespace afterbeat::window
