@@ -173,7 +173,9 @@ QStringList leftToPen(const SheetContent& content) {
   }
   const auto add = [&](const SheetSection& section) {
     for (const SheetLine& line : section.lines) {
-      all << line.blanks;
+      for (const QString& label : line.blanks) {
+        all << QStringLiteral("%1: %2").arg(section.title, label);
+      }
     }
   };
   std::for_each(content.sections.begin(), content.sections.end(), add);

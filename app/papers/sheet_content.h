@@ -88,7 +88,7 @@ struct SheetContent {
 /// Where there is no recording: turns the sheet of an empty record into one of what was told.
 void tell(SheetContent& content, const ToldFigures& told, bool drill, const Words& say);
 
-/// What the sheet leaves to the pen, in its order: "Name", "Collapse at".
+/// What the sheet leaves to the pen, in its order: "Last shock", "Patient: Name".
 [[nodiscard]] QStringList leftToPen(const SheetContent& content);
 
 /// The moment the figures are counted from and what happened there: "09:13:01 (electrodes on)".

@@ -77,7 +77,7 @@ TEST_F(HandoverPlace, ShowsThePageAsItWillBePrinted) {
 TEST_F(HandoverPlace, ListsWhatIsLeftToThePen) {
   openSheet(sample("lake-steamer-power-lost.resuslog"));
   const QStringList& left = preview()->leftToPen();
-  for (const char* label : {"Name", "Collapse at", "Circulation"}) {
+  for (const char* label : {"Patient: Name", "Time: Collapse at", "Circulation"}) {
     EXPECT_TRUE(left.contains(QLatin1String(label))) << left.join('|').toStdString();
   }
   EXPECT_FALSE(left.contains("Last shock"));
@@ -89,7 +89,7 @@ TEST_F(HandoverPlace, LanguageAndPaperAreTheSheetsOwnAndRemembered) {
   named(window_.handover().languages(), "de")->trigger();
   untilDrawn(preview());
   EXPECT_TRUE(preview()->text().contains(QStringLiteral("Übergabeblatt")));
-  EXPECT_TRUE(preview()->leftToPen().contains("Name"));
+  EXPECT_TRUE(preview()->leftToPen().contains("Patient: Name"));
   named(window_.handover().paperSizes(), "Letter")->trigger();
   untilDrawn(preview());
   const QImage& picture = preview()->picture();
