@@ -207,7 +207,7 @@ TEST_F(WithoutRecording, NothingTypedIsASheetOfRuledLines) {
 }
 
 TEST_F(WithoutRecording, WhatIsTypedStandsOnTheSheetAsTold) {
-  EXPECT_TRUE(form()->minutes()->hasFocus());
+  EXPECT_EQ(window_.focusWidget(), form()->minutes());
   QTest::keyClicks(form()->minutes(), "22");
   QTest::keyClicks(form()->shocks(), "4");
   QTest::keyClicks(form()->lastShock(), "9.31");
