@@ -25,6 +25,9 @@ namespace {
 
 class HandoverPlace : public WindowTest {
 protected:
+  /// The place of the last use is remembered; other tests begin at the record.
+  void TearDown() override { window_.places()->goTo(window_.recordPage()); }
+
   /// Opens a file and goes to its sheet.
   void openSheet(const QString& path) {
     open(path);

@@ -117,6 +117,7 @@ QWidget* HandoverPage::makeSide() {
   auto* area = new QScrollArea(this);
   area->setWidget(side);
   area->setWidgetResizable(true);
+  area->setAccessibleName(tr("Choices for the sheet"));
   area->setFrameShape(QFrame::NoFrame);
   area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   area->setFixedWidth(kSideWidth);
