@@ -17,18 +17,30 @@ namespace {
 struct Named {
   std::string path;
   std::optional<Duration> offset;
+  /// What follows the @ and is no number.
+  std::string notANumber;
 };
+
+/// Said where a name with an @ does not exist: the offset was probably meant.
+std::string offsetHint(const Named& named) {
+  return named.notANumber.empty()
+             ? std::string{}
+             : fmt::format(" (\"{}\" after the @ is no number of seconds, so it was taken as part "
+                           "of the name.)",
+                           named.notANumber);
+}
 
 Named takeApart(const std::string& word) {
   const auto at = word.rfind('@');
   if (at == std::string::npos || at + 1 == word.size()) {
-    return {word, {}};
+    return {word, {}, {}};
   }
   const char* begin = word.c_str() + at + 1;
   char* end = nullptr;
   const double s = std::strtod(begin, &end); // the program keeps the "C" number locale
   const auto offset = durationFromSeconds(s);
-  return *end == '\0' && offset ? Named{word.substr(0, at), offset} : Named{word, {}};
+  return *end == '\0' && offset ? Named{word.substr(0, at), offset, {}}
+                                : Named{word, {}, word.substr(at + 1)};
 }
 
 std::string digestOf(const std::string& path) {
@@ -66,7 +78,7 @@ Exit gatherSources(const GatherOptions& options) {
     }
     auto imported = readAnySource(named.path, options.columns);
     if (!imported) {
-      tell(fmt::format("{}: {}", named.path, imported.error().sentence));
+      tell(fmt::format("{}: {}{}", named.path, imported.error().sentence, offsetHint(named)));
       return Exit::readOrWriteFailed;
     }
     const std::string digest = digestOf(named.path);

@@ -33,6 +33,18 @@ TEST(Gather, ASourceThatIsNotThere) {
   EXPECT_FALSE(folder.has("case.resuslog"));
 }
 
+TEST(Gather, AnOffsetThatIsNoNumberIsNamed) {
+  const Folder folder;
+  folder.write("notes.csv", "time;what\n0:50;shock\n");
+  const Ran ran = folder.cli({"gather", "notes.csv@2s", "-o", "case.resuslog"});
+  EXPECT_EQ(ran.exit, 3);
+  EXPECT_NE(ran.err.find("\"2s\" after the @ is no number of seconds"), std::string::npos)
+      << ran.err;
+  // A file that has an @ in its name is read as it is called.
+  folder.write("crew@pier.csv", "time;what\n0:50;shock\n");
+  EXPECT_NE(folder.cli({"gather", "crew@pier.csv", "-o", "case.resuslog"}).exit, 3);
+}
+
 TEST(Gather, TheSourceIsNeverTheOutput) {
   const Folder folder;
   const std::string bytes = sealed(smallRescue());
