@@ -109,7 +109,9 @@ SheetFigure shocksFigure(const Record& record, const Figures& figures, const Wor
     figure.notes << say(QT_TRANSLATE_NOOP("Papers", "lines were lost: may be more"));
   } else if (count.mayBeMore && count.given) {
     figure.notes << say(QT_TRANSLATE_NOOP("Papers", "recording broke off: may be more"));
-  } else if (count.mayBeMore && count.unknown == 0 && count.deviceRecorded) {
+  } else if (count.mayBeMore && count.unknown == 0 && count.deviceRecorded &&
+             figures[MeasureId::timeOn].value.value_or(0) > 0) {
+    // Not for a record of a single moment: "none until then" would be a comfort without ground.
     figure.notes << say(QT_TRANSLATE_NOOP("Papers", "none until recording broke off"));
   }
   if (count.withheld > 0) {

@@ -20,6 +20,9 @@
 #include <QTest>
 #include <QTimer>
 
+#include <algorithm>
+#include <limits>
+
 namespace afterbeat::window {
 namespace {
 
@@ -75,6 +78,39 @@ TEST_F(HandoverPlace, ShowsThePageAsItWillBePrinted) {
   // The band of invented data at the top is black, the margin below it white.
   EXPECT_LT(qGray(picture.pixel(10, 5)), 20);
   EXPECT_GT(qGray(picture.pixel(10, picture.height() / 2)), 235);
+}
+
+TEST_F(HandoverPlace, EveryPixelIsShownAsItWasDrawn) {
+  openSheet(sample("ferry-terminal.resuslog"));
+  for (const int zoom : {0, 1, 3}) {
+    preview()->setZoom(zoom);
+    untilDrawn(preview());
+    const QImage drawn = preview()->picture().convertToFormat(QImage::Format_RGB32);
+    const QImage shown =
+        preview()->viewport()->grab().toImage().convertToFormat(QImage::Format_RGB32);
+    // Black is first met at the corner of the band at the top of the page.
+    const auto left = [](const QImage& image) {
+      for (int x = 0; x < image.width(); ++x) {
+        if (qGray(image.pixel(x, 20)) < 10) {
+          return x;
+        }
+      }
+      return image.width();
+    };
+    const QPoint corner(left(shown), zoom == 0 ? (shown.height() - drawn.height()) / 2 : 14);
+    const QRect part = QRect(corner, drawn.size()).intersected(shown.rect());
+    int best = std::numeric_limits<int>::max();
+    for (int dy = -1; dy <= 1; ++dy) {
+      int differing = 0;
+      for (int y = 40; y < part.height() - 40; ++y) {
+        for (int x = 2; x < part.width() - 2; ++x) {
+          differing += shown.pixel(part.x() + x, part.y() + dy + y) != drawn.pixel(x, y) ? 1 : 0;
+        }
+      }
+      best = std::min(best, differing);
+    }
+    EXPECT_EQ(best, 0) << "zoom " << zoom;
+  }
 }
 
 TEST_F(HandoverPlace, ListsWhatIsLeftToThePen) {

@@ -90,8 +90,11 @@ QRectF SheetPreview::pageRect() const {
   const QSizeF room = viewport()->size();
   const double left = std::max<double>(kMargin, (room.width() - size.width()) / 2);
   const double top = std::max<double>(kMargin, (room.height() - size.height()) / 2);
-  return QRectF(QPointF(std::round(left - horizontalScrollBar()->value()),
-                        std::round(top - verticalScrollBar()->value())),
+  // On whole pixels of the device, so that the picture is shown as it was drawn.
+  const double ratio = devicePixelRatioF();
+  const auto whole = [ratio](double place) { return std::round(place * ratio) / ratio; };
+  return QRectF(QPointF(whole(left - horizontalScrollBar()->value()),
+                        whole(top - verticalScrollBar()->value())),
                 size);
 }
 
@@ -152,8 +155,11 @@ void SheetPreview::paintEvent(QPaintEvent* /*event*/) {
     return;
   }
   const QRectF page = pageRect();
-  painter.fillRect(page, Qt::white);
-  if (!image_.isNull()) {
+  if (image_.size() == (page.size() * devicePixelRatioF()).toSize()) {
+    image_.setDevicePixelRatio(devicePixelRatioF());
+    painter.drawImage(page.topLeft(), image_);
+  } else {
+    painter.fillRect(page, Qt::white);
     painter.drawImage(page, image_);
   }
   painter.setPen(palette().color(QPalette::Mid));
