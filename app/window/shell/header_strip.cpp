@@ -51,9 +51,9 @@ HeaderStrip::HeaderStrip(Session& session, QWidget* parent)
   layout_->setSpacing(12);
   layout_->addWidget(site_);
   layout_->addWidget(facts_, 1);
-  layout_->addWidget(drill_);
-  layout_->addWidget(synthetic_);
-  layout_->addWidget(madeUp_);
+  for (QLabel* mark : {drill_, synthetic_, madeUp_}) {
+    layout_->addWidget(mark, 0, Qt::AlignVCenter);
+  }
   restyle();
   connect(&session_, &Session::recordChanged, this, &HeaderStrip::refresh);
 }
