@@ -134,7 +134,7 @@ Now NowTeller::at(Time t) const {
            n.why != NotCountedReason::afterWindow;
   });
   if (!window_ || t < window_->begin) {
-    now = {NowKind::outside, {}, say_(QT_TRANSLATE_NOOP("Papers", "Not begun yet"))};
+    now = {NowKind::outside, {}, say_(QT_TRANSLATE_NOOP("Papers", "Before the first activity"))};
   } else if (t > window_->end) {
     now = {NowKind::outside, {}, say_(QT_TRANSLATE_NOOP("Papers", "After the last activity"))};
   } else if (left != notCounted_.end()) {

@@ -288,8 +288,8 @@
         <translation>Druckmassage</translation>
     </message>
     <message>
-        <source>Not begun yet</source>
-        <translation>Noch nicht begonnen</translation>
+        <source>Before the first activity</source>
+        <translation>Vor der ersten Tätigkeit</translation>
     </message>
     <message>
         <source>After the last activity</source>

@@ -31,7 +31,7 @@ TEST(DebriefNow, EveryStateOfARescue) {
   b.at(125, entry::Circulation{CirculationState::returned});
   b.at(140, entry::Circulation{CirculationState::lost}).shock(150, true, 200);
   expectMoments(b.done(), {
-                              {2, NowKind::outside, "Not begun yet"},
+                              {2, NowKind::outside, "Before the first activity"},
                               {5, NowKind::handsOff, "Hands off for 0 s"},
                               {9.99, NowKind::handsOff, "Hands off for 4 s"},
                               {10, NowKind::handsOn, "Hands on"},
@@ -64,7 +64,7 @@ TEST(DebriefNow, WithoutCompressionsHandsAreNotRecorded) {
                               {20.5, NowKind::shock, "Shock: delivery not recorded"},
                               {25, NowKind::unknown, "Hands not recorded"},
                           });
-  expectMoments(test::emptyRecord(), {{3, NowKind::outside, "Not begun yet"}});
+  expectMoments(test::emptyRecord(), {{3, NowKind::outside, "Before the first activity"}});
 }
 
 TEST(DebriefNow, TheClockIsTheRecordsOwnOrCountsFromPowerOn) {

@@ -1,5 +1,7 @@
 #include "app/window/shell/main_window.h"
 
+#include "app/window/debrief/debrief_page.h"
+#include "app/window/debrief/replay.h"
 #include "app/window/figures/headline_strip.h"
 #include "app/window/handover/handover_actions.h"
 #include "app/window/handover/handover_page.h"
@@ -68,6 +70,7 @@ MainWindow::MainWindow()
   connect(recordPage_, &RecordPage::pictureComplete, this, &MainWindow::pictureComplete);
   connect(settings_, &FigureSettingsActions::problem, notices_, &NoticeBar::say);
   connect(handover_, &HandoverActions::problem, notices_, &NoticeBar::say);
+  connect(debriefPage_, &DebriefPage::said, notices_, &NoticeBar::say);
   connect(handover_, &HandoverActions::written, this, [this](const QString& path) {
     notices_->say(tr("The handover sheet was written to %1").arg(path));
   });
@@ -102,6 +105,11 @@ void MainWindow::buildPages() {
   recordPage_ = new RecordPage(*session_, *selection_);
   places_->addPlace(recordPage_, QStringLiteral("record"), tr("Record"), tr("Go to the &record"),
                     Qt::Key_F7);
+  replay_ = new Replay(*session_, *selection_, this);
+  debriefPage_ = new DebriefPage(*session_, *selection_, *replay_);
+  places_->addPlace(debriefPage_, QStringLiteral("debrief"), tr("Debrief"),
+                    tr("Go to the &debrief"), Qt::Key_F8);
+  recordPage_->addReplay(*replay_);
   handoverPage_ = new HandoverPage(*handover_);
   places_->addPlace(handoverPage_, QStringLiteral("handover"), tr("Handover"),
                     tr("Go to the &handover sheet"), Qt::Key_F9);
@@ -161,6 +169,11 @@ void MainWindow::buildMenus() {
   go->addActions(recordPage_->waves()->actions());
   go->addSeparator();
   go->addAction(recordPage_->nextPlace());
+
+  QMenu* debrief = menuBar()->addMenu(tr("&Debrief"));
+  debrief->addActions(replay_->actions());
+  debrief->addSeparator();
+  debrief->addActions(debriefPage_->actions());
 
   QMenu* view = menuBar()->addMenu(tr("&View"));
   view->addMenu(tr("&Colours"))->addActions(appearance_->modeActions());

@@ -10,6 +10,7 @@ class QStackedWidget;
 namespace afterbeat::window {
 
 class Appearance;
+class DebriefPage;
 class ElidedLabel;
 class FigureSettingsActions;
 class FileActions;
@@ -21,6 +22,7 @@ class NoticeBar;
 class PlacesPage;
 class RecordPage;
 class RefusalPage;
+class Replay;
 class Selection;
 class Session;
 class WelcomePage;
@@ -39,6 +41,8 @@ public:
   [[nodiscard]] Selection& selection() const { return *selection_; }
   [[nodiscard]] PlacesPage* places() const { return places_; }
   [[nodiscard]] RecordPage* recordPage() const { return recordPage_; }
+  [[nodiscard]] DebriefPage* debriefPage() const { return debriefPage_; }
+  [[nodiscard]] Replay& replay() const { return *replay_; }
   [[nodiscard]] RefusalPage* refusalPage() const { return refusalPage_; }
   [[nodiscard]] FolderPage* folderPage() const { return folderPage_; }
   [[nodiscard]] NoticeBar* notices() const { return notices_; }
@@ -82,6 +86,8 @@ private:
   PlacesPage* places_ = nullptr;
   FolderPage* folderPage_ = nullptr;
   RecordPage* recordPage_ = nullptr;
+  DebriefPage* debriefPage_ = nullptr;
+  Replay* replay_ = nullptr;
   HandoverPage* handoverPage_ = nullptr;
   HandoverPage* toldPage_ = nullptr;
   QAction* withoutRecording_ = nullptr;

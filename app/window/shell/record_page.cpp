@@ -1,5 +1,7 @@
 #include "app/window/shell/record_page.h"
 
+#include "app/window/debrief/replay.h"
+#include "app/window/debrief/replay_bar.h"
 #include "app/window/figures/headline_strip.h"
 #include "app/window/figures/measures_list.h"
 #include "app/window/figures/working_panel.h"
@@ -100,6 +102,18 @@ void RecordPage::saveState() const {
   if (waves_->hasTracks()) {
     remembered::setBytes("splitters/down", down_->saveState());
   }
+}
+
+void RecordPage::addReplay(Replay& replay) {
+  auto* bar = new ReplayBar(replay, this);
+  qobject_cast<QVBoxLayout*>(layout())->insertWidget(layout()->indexOf(across_), bar);
+  bar->hide();
+  connect(&replay, &Replay::changed, bar, [bar, &replay] {
+    if (replay.playing()) {
+      bar->show();
+    }
+  });
+  connect(&session_, &Session::recordChanged, bar, &QWidget::hide);
 }
 
 void RecordPage::startRecord() {

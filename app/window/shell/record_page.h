@@ -12,6 +12,7 @@ namespace afterbeat::window {
 class HeadlineStrip;
 class LowerArea;
 class ProblemsStrip;
+class Replay;
 class RowsView;
 class Selection;
 class Session;
@@ -33,6 +34,8 @@ public:
   /// Moving the keyboard from place to place.
   [[nodiscard]] QAction* nextPlace() const { return nextPlace_; }
   void saveState() const;
+  /// The strip of the replay, over the rows from the first time it plays a record.
+  void addReplay(Replay& replay);
 
 signals:
   /// Rows, figures and waves of the record were painted.
