@@ -211,6 +211,59 @@ TEST(SheetContent, MuchIsSummarised) {
               {"no loss recorded after it"});
 }
 
+TEST(SheetContent, WhatTheFiguresWereMadeWithIsPrinted) {
+  FigureSettings settings;
+  settings.pauseThreshold = Duration{2'500'000};
+  settings.windowEnd = WindowEnd::recordEnd;
+  const Record record = test::fullRescue();
+  const Words say = Words::inLanguage("en");
+  expectTexts(makeSheetContent(record, computeFigures(record, settings), options(), say),
+              {"pauses longer than 2.5 s count in full",
+               "Counted from 09:13:01 (electrodes on) to 09:23:32 (end of the record).",
+               "Target 100 to 120 a minute: European guidelines 2021"},
+              {"last compression, shock or analysis"});
+  settings.profile.ratePerMin.reset();
+  expectTexts(makeSheetContent(record, computeFigures(record, settings), options(), say),
+              {"Targets: European guidelines 2021."}, {"Target 100"});
+}
+
+TEST(SheetContent, FaultsOfTheDeviceAndTheEndOfEffortsAreSaid) {
+  Record record = test::fullRescue();
+  const auto add = [&](double t, EntryData data) {
+    Entry entry;
+    entry.t = *timeFromSeconds(t);
+    entry.data = std::move(data);
+    record.entries.push_back(std::move(entry));
+  };
+  add(100, entry::Fault{"a lead came off", "E2"});
+  add(600, entry::Milestone{"efforts_ended"});
+  const SheetContent sheet = content(record);
+  EXPECT_EQ(sheet.notices, QStringList{"The device reported a fault: a lead came off (09:14:10)"});
+  EXPECT_EQ(sheet.figures[5].notes.last(), "efforts ended 09:22:30");
+  expectTexts(sheet, {"Efforts ended 09:22:30"}, {});
+}
+
+TEST(SheetContent, WhatWasToldIsMarkedAndTheRestIsLeftToThePen) {
+  SheetOptions told = options();
+  told.told = ToldFigures{22, std::nullopt, "09:31", PatientCategory::unknown};
+  Record record;
+  record.header.kind = RecordKind::rescue;
+  const SheetContent sheet = content(record, told);
+  EXPECT_EQ(sheet.figures[0].value, "22 min");
+  EXPECT_EQ(sheet.figures[0].notes, QStringList{"as told"});
+  EXPECT_TRUE(sheet.figures[1].value.isEmpty());
+  EXPECT_TRUE(sheet.figures[1].notes.isEmpty());
+  EXPECT_EQ(sheet.figures[2].value, "09:31");
+  EXPECT_TRUE(sheet.figures[3].value.isEmpty());
+  EXPECT_FALSE(sheet.hasRows);
+  const QStringList pen = leftToPen(sheet);
+  for (const char* label :
+       {"Date", "Place", "Shocks given", "Circulation", "Told by: Name, role"}) {
+    EXPECT_TRUE(pen.contains(label)) << label;
+  }
+  EXPECT_FALSE(pen.contains("Last shock"));
+}
+
 TEST(SheetContent, GermanIsGerman) {
   const SheetContent sheet = content(test::fullRescue(), options("de"));
   EXPECT_EQ(sheet.title, QStringLiteral("Übergabeblatt"));

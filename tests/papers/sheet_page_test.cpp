@@ -1,4 +1,5 @@
 /// Every variant of the sheet: its words exactly, and nothing on anything else.
+#include "tests/papers/sheet_faults.h"
 #include "tests/papers/sheet_variants.h"
 
 #include <gtest/gtest.h>
@@ -47,47 +48,12 @@ TEST_P(SheetOfVariant, SaysExactlyThis) {
   }
 }
 
-/// A ruled line that runs through a text.
-bool strikes(const SheetRule& rule, const SheetText& text) {
-  const bool level = std::abs(rule.line.y1() - rule.line.y2()) < 0.1;
-  const QRectF inner = text.box.adjusted(0.5, text.size * 0.15, -0.5, -text.size * 0.15);
-  const QRectF line(std::min(rule.line.x1(), rule.line.x2()),
-                    std::min(rule.line.y1(), rule.line.y2()), level ? rule.line.length() : 0.01,
-                    level ? 0.01 : rule.line.length());
-  return inner.intersects(line);
-}
-
-void checkGeometry(const SheetPage& page) {
-  const QRectF paper(QPointF(0, 0), page.size);
-  for (std::size_t i = 0; i < page.texts.size(); ++i) {
-    const SheetText& text = page.texts[i];
-    const QRectF room = text.role == SheetRole::band ? paper : paper.adjusted(39, 15, -39, -15);
-    EXPECT_TRUE(room.contains(text.box)) << text.text.toStdString();
-    EXPECT_FALSE(page.rows.intersects(text.box)) << text.text.toStdString();
-    EXPECT_GE(text.size, 5.6) << text.text.toStdString();
-    for (std::size_t k = i + 1; k < page.texts.size(); ++k) {
-      EXPECT_FALSE(text.box.intersects(page.texts[k].box)) << text.text.toStdString() << "\nover\n"
-                                                           << page.texts[k].text.toStdString();
-    }
-    for (const SheetRule& rule : page.rules) {
-      EXPECT_FALSE(strikes(rule, text)) << text.text.toStdString();
-    }
-  }
-  for (const SheetRule& rule : page.rules) {
-    if (rule.toFill) {
-      EXPECT_GE(rule.line.length(), 60) << "too short to write on, at " << rule.line.y1();
-      EXPECT_FALSE(page.rows.contains(rule.line.p1()));
-    }
-  }
-  EXPECT_TRUE(paper.contains(page.rows) || page.rows.isEmpty());
-}
-
 TEST_P(SheetOfVariant, NothingLiesOnAnythingElseOrLeavesThePage) {
   for (const char* language : {"en", "de"}) {
     for (const auto paper : {QPageSize::A4, QPageSize::Letter}) {
       SCOPED_TRACE(std::string(language) + (paper == QPageSize::A4 ? " A4" : " Letter"));
       const HandoverSheet sheet = test::sheetOf(GetParam(), language, paper);
-      checkGeometry(sheet.page);
+      EXPECT_EQ(test::faultsOf(sheet.page).join('\n').toStdString(), "");
       if (GetParam().told) {
         EXPECT_TRUE(sheet.page.rows.isEmpty());
       } else {
