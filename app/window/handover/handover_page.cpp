@@ -5,12 +5,12 @@
 #include "app/window/handover/told_form.h"
 
 #include <QAction>
-#include <QGroupBox>
+#include <QComboBox>
+#include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QRadioButton>
 #include <QScrollArea>
 #include <QShowEvent>
 #include <QVBoxLayout>
@@ -32,22 +32,31 @@ QPushButton* buttonFor(QAction* action, const QString& text, QWidget* parent) {
   return button;
 }
 
-/// One radio button for each of some actions.
-QGroupBox* boxFor(const QString& title, const QList<QAction*>& actions, const QStringList& names,
-                  QWidget* parent) {
-  auto* box = new QGroupBox(title, parent);
-  auto* row = new QHBoxLayout(box);
+/// A list that chooses one of some actions.
+QComboBox* listFor(const QString& title, const QList<QAction*>& actions, const QStringList& names,
+                   QWidget* parent) {
+  auto* list = new QComboBox(parent);
+  list->setAccessibleName(title);
+  QStringList keys;
   for (qsizetype i = 0; i < actions.size(); ++i) {
     QAction* action = actions[i];
-    auto* button = new QRadioButton(names[i], box);
-    button->setChecked(action->isChecked());
-    button->setToolTip(action->shortcut().toString(QKeySequence::NativeText));
-    QObject::connect(button, &QRadioButton::clicked, action, &QAction::trigger);
-    QObject::connect(action, &QAction::toggled, button, &QRadioButton::setChecked);
-    row->addWidget(button);
+    list->addItem(names[i]);
+    keys << QStringLiteral("%1: %2").arg(names[i],
+                                         action->shortcut().toString(QKeySequence::NativeText));
+    const int index = static_cast<int>(i);
+    if (action->isChecked()) {
+      list->setCurrentIndex(index);
+    }
+    QObject::connect(action, &QAction::toggled, list, [list, index](bool chosen) {
+      if (chosen) {
+        list->setCurrentIndex(index);
+      }
+    });
   }
-  row->addStretch(1);
-  return box;
+  list->setToolTip(keys.join(QLatin1Char('\n')));
+  QObject::connect(list, &QComboBox::activated, list,
+                   [actions](int index) { actions[index]->trigger(); });
+  return list;
 }
 
 } // namespace
@@ -100,10 +109,13 @@ QWidget* HandoverPage::makeSide() {
   }
   column->addWidget(buttonFor(actions_.printAction(), tr("Print…"), side));
   column->addWidget(buttonFor(actions_.pdfAction(), tr("Export as PDF…"), side));
-  column->addWidget(boxFor(tr("Language of the sheet"), actions_.languages(),
-                           {QStringLiteral("English"), QStringLiteral("Deutsch")}, side));
-  column->addWidget(boxFor(tr("Paper"), actions_.paperSizes(),
-                           {QStringLiteral("A4"), QStringLiteral("Letter")}, side));
+  auto* choices = new QFormLayout;
+  choices->addRow(tr("Lan&guage"),
+                  listFor(tr("Language of the sheet"), actions_.languages(),
+                          {QStringLiteral("English"), QStringLiteral("Deutsch")}, side));
+  choices->addRow(tr("Pape&r"), listFor(tr("Paper of the sheet"), actions_.paperSizes(),
+                                        {QStringLiteral("A4"), QStringLiteral("Letter")}, side));
+  column->addLayout(choices);
   pen_ = new QLabel(side);
   pen_->setWordWrap(true);
   pen_->setTextFormat(Qt::PlainText);

@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QRegularExpression>
+#include <QVBoxLayout>
 
 #include <array>
 
@@ -25,8 +26,10 @@ constexpr int kMostShocks = 99;
 } // namespace
 
 ToldForm::ToldForm(QWidget* parent) : QWidget(parent) {
-  auto* form = new QFormLayout(this);
-  form->setContentsMargins(0, 0, 0, 0);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  auto* form = new QFormLayout;
+  column->addLayout(form);
   form->setRowWrapPolicy(QFormLayout::WrapLongRows);
   minutes_ = line(form, tr("&Minutes on"), tr("for example 22"));
   shocks_ = line(form, tr("&Shocks given"), tr("for example 3"));
@@ -38,7 +41,7 @@ ToldForm::ToldForm(QWidget* parent) : QWidget(parent) {
   hint_ = new QLabel(this);
   hint_->setWordWrap(true);
   hint_->setAccessibleName(tr("What is not on the sheet yet"));
-  form->addRow(hint_);
+  column->addWidget(hint_);
   hint_->hide();
 }
 
@@ -62,6 +65,8 @@ QComboBox* ToldForm::choice(QFormLayout* form, const QString& label, const QStri
 
 void ToldForm::tell() {
   hint_->setText(hint());
+  // A scroll area gives a broken text one line unless it is told.
+  hint_->setMinimumHeight(hint_->heightForWidth(width()));
   hint_->setVisible(!hint_->text().isEmpty());
   emit changed();
 }
