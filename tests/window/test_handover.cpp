@@ -129,8 +129,19 @@ TEST_F(HandoverPlace, LanguageAndPaperAreTheSheetsOwnAndRemembered) {
   untilDrawn(preview());
   EXPECT_TRUE(preview()->text().contains(QStringLiteral("Übergabeblatt")));
   EXPECT_TRUE(preview()->leftToPen().contains("Patient: Name"));
-  named(window_.handover().paperSizes(), "Letter")->trigger();
+  // The list beside the page does what the menu does, and follows it.
+  QComboBox* paper = nullptr;
+  for (QComboBox* list : window_.handoverPage()->findChildren<QComboBox*>()) {
+    paper = list->accessibleName() == "Paper of the sheet" ? list : paper;
+    if (list->accessibleName() == "Language of the sheet") {
+      EXPECT_EQ(list->currentText(), "Deutsch");
+    }
+  }
+  ASSERT_NE(paper, nullptr);
+  paper->setFocus();
+  QTest::keyClick(paper, Qt::Key_End);
   untilDrawn(preview());
+  EXPECT_TRUE(named(window_.handover().paperSizes(), "Letter")->isChecked());
   const QImage& picture = preview()->picture();
   EXPECT_NEAR(static_cast<double>(picture.height()) / picture.width(), 792.0 / 612.0, 0.01);
   {

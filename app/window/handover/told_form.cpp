@@ -7,6 +7,7 @@
 #include <QRegularExpression>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <array>
 
 namespace afterbeat::window {
@@ -66,7 +67,7 @@ QComboBox* ToldForm::choice(QFormLayout* form, const QString& label, const QStri
 void ToldForm::tell() {
   hint_->setText(hint());
   // A scroll area gives a broken text one line unless it is told.
-  hint_->setMinimumHeight(hint_->heightForWidth(width()));
+  hint_->setMinimumHeight(std::max(0, hint_->heightForWidth(width())));
   hint_->setVisible(!hint_->text().isEmpty());
   emit changed();
 }
