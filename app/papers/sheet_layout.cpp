@@ -153,7 +153,7 @@ double SheetLayout::figure(const SheetFigure& figure, bool large, const QRectF& 
     y += size * 0.14;
   }
   // Whole notes only, the most important first: half a warning is none.
-  constexpr qsizetype kMostLines = 6;
+  constexpr qsizetype kMostLines = 7;
   qsizetype used = 0;
   for (const QString& text : figure.notes) {
     const QStringList lines = wrapped(lettering_, text, note, Weight::regular, room.width(), 2);

@@ -57,7 +57,7 @@ TEST_P(SheetOfVariant, NothingLiesOnAnythingElseOrLeavesThePage) {
       if (GetParam().told) {
         EXPECT_TRUE(sheet.page.rows.isEmpty());
       } else {
-        EXPECT_GE(sheet.page.rows.height(), std::min(sheet.rows.rowCount() * 25, 120));
+        EXPECT_GE(sheet.page.rows.height(), std::min(sheet.rows.rowCount() * 25, 100));
       }
     }
   }
