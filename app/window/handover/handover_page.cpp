@@ -129,6 +129,7 @@ QWidget* HandoverPage::makeSide() {
   auto* area = new QScrollArea(this);
   area->setWidget(side);
   area->setWidgetResizable(true);
+  area->setFocusPolicy(Qt::NoFocus);
   area->setAccessibleName(tr("Choices for the sheet"));
   area->setFrameShape(QFrame::NoFrame);
   area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

@@ -1,6 +1,7 @@
 #include "app/window/look/appearance.h"
 
 #include "app/window/look/look.h"
+#include "app/window/look/pictures_for_ears.h"
 #include "app/window/look/remembered.h"
 
 #include <QAction>
@@ -21,14 +22,15 @@ constexpr int kSmallestStep = -2, kLargestStep = 10;
 } // namespace
 
 Appearance::Appearance(QObject* parent) : QObject(parent), group_(new QActionGroup(this)) {
+  describePictures();
   static const QFont systemFont = QApplication::font();
   QApplication::setFont(programFont(systemFont));
   const auto remembered = kModeNames.indexOf(remembered::text("appearance", "system"));
   mode_ = static_cast<Mode>(std::max<qsizetype>(0, remembered));
   typeStep_ = std::clamp(remembered::text("type_step", "0").toInt(), kSmallestStep, kLargestStep);
-  addMode(tr("As the system"), QKeySequence(tr("Ctrl+Y, 1")), Mode::system);
-  addMode(tr("Light"), QKeySequence(tr("Ctrl+Y, 2")), Mode::light);
-  addMode(tr("Dark"), QKeySequence(tr("Ctrl+Y, 3")), Mode::dark);
+  addMode(tr("As the &system"), QKeySequence("Ctrl+Y, 1"), Mode::system);
+  addMode(tr("&Light"), QKeySequence("Ctrl+Y, 2"), Mode::light);
+  addMode(tr("&Dark"), QKeySequence("Ctrl+Y, 3"), Mode::dark);
   addType(tr("Larger type"), {QKeySequence::ZoomIn, Qt::CTRL | Qt::Key_Equal}, +1);
   addType(tr("Smaller type"), {QKeySequence::ZoomOut}, -1);
   addType(tr("Normal type"), {Qt::CTRL | Qt::Key_Backspace}, 0);

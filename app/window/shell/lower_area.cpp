@@ -15,6 +15,8 @@ LowerArea::LowerArea(QWidget* parent) : QTabWidget(parent) {
 void LowerArea::addPage(QWidget* page, const QString& name, const QString& text,
                         const QKeySequence& shortcut) {
   addTab(page, name);
+  // A hidden tab bar must not take the keyboard: Tab would go no further.
+  setFocusPolicy(count() > 1 ? Qt::TabFocus : Qt::NoFocus);
   auto* action = new QAction(text, this);
   action->setShortcut(shortcut);
   connect(action, &QAction::triggered, this, [this, page] {
