@@ -8,11 +8,18 @@ Steps name menu entries by their keys, so that they hold in every language.
 # Places of a record, reached by their keys.
 PLACES = [
     ("place-record", ["do F7"]),
+    ("place-debrief", ["do F8", "await DebriefPage"]),
+    ("place-debrief-at-a-moment", ["do PgDown", "do PgDown"]),
+    ("place-debrief-projector", ["do F12"]),
+    ("place-handover", ["do F12", "do F9", "await SheetPreview"]),
+    ("place-handover-larger", ["do Alt++", "do Alt++"]),
+    ("place-handover-german-letter", ["do Alt+0", "do Ctrl+Shift+G", "do Ctrl+Shift+L"]),
+    ("place-handover-english-a4", ["do Ctrl+Shift+E", "do Ctrl+Shift+A"]),
 ]
 
 # Tabs of the side panel, and of the area under the rows.
 TABS = [
-    ("tab-working", ["do F2"]),
+    ("tab-working", ["do F7", "do F2"]),
     ("tab-all-figures", ["do F3"]),
     ("tab-problems", ["do F5"]),
 ]
@@ -31,14 +38,15 @@ LOOKING = [
     ("pauses-as-usual", ["figures Ctrl+T, 3"]),
 ]
 
-MENUS = [(f"menu-{n}", [f"menu {n}"]) for n in range(1, 7)] + [
+MENUS = [(f"menu-{n}", [f"menu {n}"]) for n in range(1, 8)] + [
     ("menu-1-opened-lately", ["menu 1 1"]),
     ("menu-1-without-a-header", ["menu 1 2"]),
+    ("menu-1-sheet", ["menu 1 3"]),
     ("menu-2-pause", ["menu 2 1"]),
     ("menu-2-window-end", ["menu 2 2"]),
     ("menu-2-guideline", ["menu 2 3"]),
-    ("menu-5-colours", ["menu 5 1"]),
-    ("menu-5-language", ["menu 5 2"]),
+    ("menu-6-colours", ["menu 6 1"]),
+    ("menu-6-language", ["menu 6 2"]),
 ]
 
 DIALOGS = [
@@ -62,6 +70,9 @@ NOTICES = [
 GLANCE = "glance"
 WITHOUT_RECORD = [
     ("welcome-first", []),
+    ("sheet-without-a-recording", ["do Ctrl+N"]),
+    ("folder", ["do Alt+Left", "start {scratch}", "await FolderPage"]),
+    ("folder-without-recordings", ["start {scratch}/config", "await FolderPage"]),
     ("reading", ["start {scratch}/slow.resuslog", "await LoadingPage", GLANCE]),
     ("refused-unknown", ["do Escape", "open {scratch}/unknown.bin"]),
     ("refused-no-header", ["open {scratch}/no-header.resuslog"]),
