@@ -2,6 +2,455 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en">
 <context>
+    <name>HeaderStrip</name>
+    <message>
+        <source>clock never set: times count from the record&apos;s begin</source>
+        <translation>Uhr nie gestellt: Zeiten zählen ab Beginn der Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>%1 (clock checked)</source>
+        <translation>%1 (Uhr geprüft)</translation>
+    </message>
+    <message>
+        <source>%1 (device clock)</source>
+        <translation>%1 (Geräteuhr)</translation>
+    </message>
+</context>
+<context>
+    <name>Measures</name>
+    <message>
+        <source>Time without circulation</source>
+        <translation>Zeit ohne Kreislauf</translation>
+    </message>
+    <message>
+        <source>Length of the resuscitation window without circulation intervals and excluded stretches.</source>
+        <translation>Länge des Zeitraums der Wiederbelebung ohne Abschnitte mit Kreislauf und ohne ausgenommene Abschnitte.</translation>
+    </message>
+    <message>
+        <source>Hands-off time</source>
+        <translation>Zeit ohne Druckmassage</translation>
+    </message>
+    <message>
+        <source>Sum of the pauses: gaps without hands on the chest that are longer than the threshold, each in full.</source>
+        <translation>Summe der Pausen: Lücken ohne Hände auf der Brust, die länger als die Schwelle sind, jede ganz.</translation>
+    </message>
+    <message>
+        <source>Hands-off share</source>
+        <translation>Anteil ohne Druckmassage</translation>
+    </message>
+    <message>
+        <source>Hands-off time divided by the time without circulation (no-flow fraction).</source>
+        <translation>Zeit ohne Druckmassage geteilt durch die Zeit ohne Kreislauf (No-Flow-Anteil).</translation>
+    </message>
+    <message>
+        <source>Chest compression fraction</source>
+        <translation>Anteil der Druckmassage</translation>
+    </message>
+    <message>
+        <source>One minus the hands-off share.</source>
+        <translation>Eins minus dem Anteil ohne Druckmassage.</translation>
+    </message>
+    <message>
+        <source>Hands-off time without analyses</source>
+        <translation>Zeit ohne Druckmassage, ohne Analysen</translation>
+    </message>
+    <message>
+        <source>Hands-off time minus its overlap with analyses and with the time from an analysis to the shock that used it.</source>
+        <translation>Zeit ohne Druckmassage abzüglich ihrer Überlappung mit Analysen und mit der Zeit von einer Analyse bis zu dem Schock, der sie nutzte.</translation>
+    </message>
+    <message>
+        <source>Compressions</source>
+        <translation>Kompressionen</translation>
+    </message>
+    <message>
+        <source>Number of chest compressions during the time without circulation.</source>
+        <translation>Zahl der Thoraxkompressionen in der Zeit ohne Kreislauf.</translation>
+    </message>
+    <message>
+        <source>Compressions delivered a minute</source>
+        <translation>Kompressionen pro Minute, tatsächlich</translation>
+    </message>
+    <message>
+        <source>Number of compressions divided by the time without circulation: delivered, not the rate.</source>
+        <translation>Zahl der Kompressionen geteilt durch die Zeit ohne Kreislauf: tatsächlich gegeben, nicht die Frequenz.</translation>
+    </message>
+    <message>
+        <source>Compression rate</source>
+        <translation>Frequenz der Kompressionen</translation>
+    </message>
+    <message>
+        <source>Sixty times the number of intervals between neighbouring compressions that are no longer than the threshold, divided by their total length.</source>
+        <translation>Sechzigmal die Zahl der Abstände benachbarter Kompressionen, die nicht länger als die Schwelle sind, geteilt durch ihre Gesamtlänge.</translation>
+    </message>
+    <message>
+        <source>Rate in target range</source>
+        <translation>Frequenz im Zielbereich</translation>
+    </message>
+    <message>
+        <source>Share of the intervals between neighbouring compressions whose rate lies in the target range, limits included.</source>
+        <translation>Anteil der Abstände benachbarter Kompressionen, deren Frequenz im Zielbereich liegt, Grenzen eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Compression depth</source>
+        <translation>Drucktiefe</translation>
+    </message>
+    <message>
+        <source>Mean depth of the compressions whose depth was recorded.</source>
+        <translation>Mittlere Tiefe der Kompressionen, deren Tiefe aufgezeichnet wurde.</translation>
+    </message>
+    <message>
+        <source>Depth in target range</source>
+        <translation>Drucktiefe im Zielbereich</translation>
+    </message>
+    <message>
+        <source>Share of the compressions with recorded depth whose depth lies in the target range for the patient.</source>
+        <translation>Anteil der Kompressionen mit aufgezeichneter Tiefe, deren Tiefe im Zielbereich für den Patienten liegt.</translation>
+    </message>
+    <message>
+        <source>Full release</source>
+        <translation>Volle Entlastung</translation>
+    </message>
+    <message>
+        <source>Share of the compressions with known release after which the chest was fully released.</source>
+        <translation>Anteil der Kompressionen mit bekannter Entlastung, nach denen die Brust ganz entlastet wurde.</translation>
+    </message>
+    <message>
+        <source>Breaths</source>
+        <translation>Beatmungen</translation>
+    </message>
+    <message>
+        <source>Number of breaths given during the time without circulation.</source>
+        <translation>Zahl der Beatmungen in der Zeit ohne Kreislauf.</translation>
+    </message>
+    <message>
+        <source>Breaths a minute</source>
+        <translation>Beatmungen pro Minute</translation>
+    </message>
+    <message>
+        <source>Number of breaths divided by the time without circulation.</source>
+        <translation>Zahl der Beatmungen geteilt durch die Zeit ohne Kreislauf.</translation>
+    </message>
+    <message>
+        <source>Longest pause</source>
+        <translation>Längste Pause</translation>
+    </message>
+    <message>
+        <source>Length of the longest pause.</source>
+        <translation>Dauer der längsten Pause.</translation>
+    </message>
+    <message>
+        <source>Pauses over the limit</source>
+        <translation>Pausen über der Grenze</translation>
+    </message>
+    <message>
+        <source>Number of pauses longer than the guideline&apos;s limit for a pause.</source>
+        <translation>Zahl der Pausen, die länger sind als die Grenze der Leitlinie für eine Pause.</translation>
+    </message>
+    <message>
+        <source>Pause before a shock, median</source>
+        <translation>Pause vor einem Schock, Median</translation>
+    </message>
+    <message>
+        <source>Median, over delivered shocks, of the time from the last hands on the chest to the shock.</source>
+        <translation>Median über die abgegebenen Schocks: Zeit von den letzten Händen auf der Brust bis zum Schock.</translation>
+    </message>
+    <message>
+        <source>Pause before a shock, longest</source>
+        <translation>Pause vor einem Schock, längste</translation>
+    </message>
+    <message>
+        <source>Longest time from the last hands on the chest to a delivered shock.</source>
+        <translation>Längste Zeit von den letzten Händen auf der Brust bis zu einem abgegebenen Schock.</translation>
+    </message>
+    <message>
+        <source>Pause after a shock, median</source>
+        <translation>Pause nach einem Schock, Median</translation>
+    </message>
+    <message>
+        <source>Median, over delivered shocks, of the time from the shock to the next hands on the chest.</source>
+        <translation>Median über die abgegebenen Schocks: Zeit vom Schock bis zu den nächsten Händen auf der Brust.</translation>
+    </message>
+    <message>
+        <source>Pause after a shock, longest</source>
+        <translation>Pause nach einem Schock, längste</translation>
+    </message>
+    <message>
+        <source>Longest time from a delivered shock to the next hands on the chest.</source>
+        <translation>Längste Zeit von einem abgegebenen Schock bis zu den nächsten Händen auf der Brust.</translation>
+    </message>
+    <message>
+        <source>Pause around a shock, median</source>
+        <translation>Pause um einen Schock, Median</translation>
+    </message>
+    <message>
+        <source>Median, over delivered shocks, of the pauses before and after the shock together.</source>
+        <translation>Median über die abgegebenen Schocks: Pausen vor und nach dem Schock zusammen.</translation>
+    </message>
+    <message>
+        <source>Pause around a shock, longest</source>
+        <translation>Pause um einen Schock, längste</translation>
+    </message>
+    <message>
+        <source>Longest pause before and after a delivered shock together.</source>
+        <translation>Längste Pause vor und nach einem abgegebenen Schock zusammen.</translation>
+    </message>
+    <message>
+        <source>Shocks given</source>
+        <translation>Abgegebene Schocks</translation>
+    </message>
+    <message>
+        <source>Number of shocks delivered.</source>
+        <translation>Zahl der abgegebenen Schocks.</translation>
+    </message>
+    <message>
+        <source>Shocks not given</source>
+        <translation>Nicht abgegebene Schocks</translation>
+    </message>
+    <message>
+        <source>Number of shocks that were advised or charged and not given.</source>
+        <translation>Zahl der Schocks, die empfohlen oder geladen und nicht abgegeben wurden.</translation>
+    </message>
+    <message>
+        <source>Shocks, delivery unknown</source>
+        <translation>Schocks, Abgabe unbekannt</translation>
+    </message>
+    <message>
+        <source>Number of shocks of which the record does not say whether they were given.</source>
+        <translation>Zahl der Schocks, von denen die Aufzeichnung nicht sagt, ob sie abgegeben wurden.</translation>
+    </message>
+    <message>
+        <source>Energy delivered</source>
+        <translation>Abgegebene Energie</translation>
+    </message>
+    <message>
+        <source>Sum of the energies of the delivered shocks, if each is recorded.</source>
+        <translation>Summe der Energien der abgegebenen Schocks, wenn jede aufgezeichnet ist.</translation>
+    </message>
+    <message>
+        <source>Rhythm analyses</source>
+        <translation>Rhythmusanalysen</translation>
+    </message>
+    <message>
+        <source>Number of rhythm analyses.</source>
+        <translation>Zahl der Rhythmusanalysen.</translation>
+    </message>
+    <message>
+        <source>Analyses that advised a shock</source>
+        <translation>Analysen mit Schockempfehlung</translation>
+    </message>
+    <message>
+        <source>Number of rhythm analyses that advised a shock.</source>
+        <translation>Zahl der Rhythmusanalysen, die einen Schock empfahlen.</translation>
+    </message>
+    <message>
+        <source>Advice to shock, median</source>
+        <translation>Empfehlung bis Schock, Median</translation>
+    </message>
+    <message>
+        <source>Median time from the end of an analysis that advised a shock to the shock that used it.</source>
+        <translation>Median der Zeit vom Ende einer Analyse mit Schockempfehlung bis zu dem Schock, der sie nutzte.</translation>
+    </message>
+    <message>
+        <source>Advice to shock, longest</source>
+        <translation>Empfehlung bis Schock, längste</translation>
+    </message>
+    <message>
+        <source>Longest time from the end of an analysis that advised a shock to the shock that used it.</source>
+        <translation>Längste Zeit vom Ende einer Analyse mit Schockempfehlung bis zu dem Schock, der sie nutzte.</translation>
+    </message>
+    <message>
+        <source>Device on to first shock</source>
+        <translation>Gerät ein bis erster Schock</translation>
+    </message>
+    <message>
+        <source>Time from the first power-on to the first delivered shock.</source>
+        <translation>Zeit vom ersten Einschalten bis zum ersten abgegebenen Schock.</translation>
+    </message>
+    <message>
+        <source>Electrodes to first shock</source>
+        <translation>Elektroden bis erster Schock</translation>
+    </message>
+    <message>
+        <source>Time from electrodes first attached to the first delivered shock.</source>
+        <translation>Zeit vom ersten Aufkleben der Elektroden bis zum ersten abgegebenen Schock.</translation>
+    </message>
+    <message>
+        <source>Collapse to first shock</source>
+        <translation>Zusammenbruch bis erster Schock</translation>
+    </message>
+    <message>
+        <source>Time from collapse to the first delivered shock.</source>
+        <translation>Zeit vom Zusammenbruch bis zum ersten abgegebenen Schock.</translation>
+    </message>
+    <message>
+        <source>Call to first shock</source>
+        <translation>Notruf bis erster Schock</translation>
+    </message>
+    <message>
+        <source>Time from the emergency call to the first delivered shock.</source>
+        <translation>Zeit vom Notruf bis zum ersten abgegebenen Schock.</translation>
+    </message>
+    <message>
+        <source>First compressions to first shock</source>
+        <translation>Erste Kompressionen bis erster Schock</translation>
+    </message>
+    <message>
+        <source>Time from the first hands on the chest to the first delivered shock.</source>
+        <translation>Zeit von den ersten Händen auf der Brust bis zum ersten abgegebenen Schock.</translation>
+    </message>
+    <message>
+        <source>Device on to electrodes</source>
+        <translation>Gerät ein bis Elektroden</translation>
+    </message>
+    <message>
+        <source>Time from the first power-on to electrodes first attached.</source>
+        <translation>Zeit vom ersten Einschalten bis zum ersten Aufkleben der Elektroden.</translation>
+    </message>
+    <message>
+        <source>Device on to first compressions</source>
+        <translation>Gerät ein bis erste Kompressionen</translation>
+    </message>
+    <message>
+        <source>Time from the first power-on to the first hands on the chest.</source>
+        <translation>Zeit vom ersten Einschalten bis zu den ersten Händen auf der Brust.</translation>
+    </message>
+    <message>
+        <source>Electrodes to first analysis</source>
+        <translation>Elektroden bis erste Analyse</translation>
+    </message>
+    <message>
+        <source>Time from electrodes first attached to the begin of the first analysis.</source>
+        <translation>Zeit vom ersten Aufkleben der Elektroden bis zum Beginn der ersten Analyse.</translation>
+    </message>
+    <message>
+        <source>Collapse to first compressions</source>
+        <translation>Zusammenbruch bis erste Kompressionen</translation>
+    </message>
+    <message>
+        <source>Time from collapse to the first hands on the chest.</source>
+        <translation>Zeit vom Zusammenbruch bis zu den ersten Händen auf der Brust.</translation>
+    </message>
+    <message>
+        <source>Call to first compressions</source>
+        <translation>Notruf bis erste Kompressionen</translation>
+    </message>
+    <message>
+        <source>Time from the emergency call to the first hands on the chest.</source>
+        <translation>Zeit vom Notruf bis zu den ersten Händen auf der Brust.</translation>
+    </message>
+    <message>
+        <source>Call to device arrived</source>
+        <translation>Notruf bis Eintreffen des Geräts</translation>
+    </message>
+    <message>
+        <source>Time from the emergency call to the arrival of the defibrillator.</source>
+        <translation>Zeit vom Notruf bis zum Eintreffen des Defibrillators.</translation>
+    </message>
+    <message>
+        <source>Collapse to return of circulation</source>
+        <translation>Zusammenbruch bis Rückkehr des Kreislaufs</translation>
+    </message>
+    <message>
+        <source>Time from collapse to the first return of spontaneous circulation.</source>
+        <translation>Zeit vom Zusammenbruch bis zur ersten Rückkehr des Spontankreislaufs.</translation>
+    </message>
+    <message>
+        <source>Time with circulation</source>
+        <translation>Zeit mit Kreislauf</translation>
+    </message>
+    <message>
+        <source>Total time with spontaneous circulation, as judged on scene, up to the window&apos;s end.</source>
+        <translation>Gesamte Zeit mit Spontankreislauf, wie vor Ort beurteilt, bis zum Ende des Zeitraums.</translation>
+    </message>
+    <message>
+        <source>Longest time with circulation</source>
+        <translation>Längste Zeit mit Kreislauf</translation>
+    </message>
+    <message>
+        <source>Longest single time with spontaneous circulation; sustained from 20 minutes.</source>
+        <translation>Längste einzelne Zeit mit Spontankreislauf; anhaltend ab 20 Minuten.</translation>
+    </message>
+    <message>
+        <source>Device on for</source>
+        <translation>Gerät an</translation>
+    </message>
+    <message>
+        <source>Sum of the periods in which the device was on.</source>
+        <translation>Summe der Zeiten, in denen das Gerät eingeschaltet war.</translation>
+    </message>
+    <message>
+        <source>read in the source</source>
+        <translation>in der Quelle gelesen</translation>
+    </message>
+    <message>
+        <source>read in a secondary publication</source>
+        <translation>in einer Sekundärveröffentlichung gelesen</translation>
+    </message>
+    <message>
+        <source>from memory, check the source</source>
+        <translation>aus dem Gedächtnis, Quelle prüfen</translation>
+    </message>
+    <message>
+        <source>Uniform reporting of measured CPR quality: Kramer-Johansen et al., Resuscitation 2007;74:406-417</source>
+        <translation>Uniform reporting of measured CPR quality: Kramer-Johansen et al., Resuscitation 2007;74:406-417</translation>
+    </message>
+    <message>
+        <source>CPR quality consensus statement: Meaney et al., Circulation 2013;128:417-435</source>
+        <translation>CPR quality consensus statement: Meaney et al., Circulation 2013;128:417-435</translation>
+    </message>
+    <message>
+        <source>After Wik et al., JAMA 2005;293:299-304</source>
+        <translation>Nach Wik et al., JAMA 2005;293:299-304</translation>
+    </message>
+    <message>
+        <source>Cheskes et al., Circulation 2011;124:58-66</source>
+        <translation>Cheskes et al., Circulation 2011;124:58-66</translation>
+    </message>
+    <message>
+        <source>Utstein terms for times in resuscitation</source>
+        <translation>Utstein-Begriffe für Zeiten der Wiederbelebung</translation>
+    </message>
+    <message>
+        <source>Common practice, no source</source>
+        <translation>Übliche Praxis, keine Quelle</translation>
+    </message>
+</context>
+<context>
+    <name>MeasuresList</name>
+    <message>
+        <source>Hands off the chest</source>
+        <translation>Ohne Druckmassage</translation>
+    </message>
+    <message>
+        <source>Compressions</source>
+        <translation>Kompressionen</translation>
+    </message>
+    <message>
+        <source>Breaths</source>
+        <translation>Beatmungen</translation>
+    </message>
+    <message>
+        <source>Pauses</source>
+        <translation>Pausen</translation>
+    </message>
+    <message>
+        <source>Shocks and analyses</source>
+        <translation>Schocks und Analysen</translation>
+    </message>
+    <message>
+        <source>From one to the other</source>
+        <translation>Von einem zum anderen</translation>
+    </message>
+    <message>
+        <source>Circulation</source>
+        <translation>Kreislauf</translation>
+    </message>
+    <message>
+        <source>Device</source>
+        <translation>Gerät</translation>
+    </message>
+</context>
+<context>
     <name>Papers</name>
     <message>
         <source>%1 noted, delivery not recorded</source>
@@ -1613,6 +2062,1573 @@
     <message>
         <source>A ruled line stands for what is not known.</source>
         <translation>Eine Linie steht für das, was nicht bekannt ist.</translation>
+    </message>
+</context>
+<context>
+    <name>WaveMarks</name>
+    <message>
+        <source>Hands off from %1 for %2.</source>
+        <translation>Ohne Druckmassage ab %1 für %2.</translation>
+    </message>
+    <message>
+        <source>%1 at %2.</source>
+        <translation>%1 um %2.</translation>
+    </message>
+    <message>
+        <source>nothing was recorded here</source>
+        <translation>hier wurde nichts aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>no data</source>
+        <translation>keine Daten</translation>
+    </message>
+    <message>
+        <source>hands off %1</source>
+        <translation>ohne Druckmassage %1</translation>
+    </message>
+</context>
+<context>
+    <name>WavesPlot</name>
+    <message>
+        <source>ECG</source>
+        <translation>EKG</translation>
+    </message>
+    <message>
+        <source>Impedance</source>
+        <translation>Impedanz</translation>
+    </message>
+    <message>
+        <source>Acceleration</source>
+        <translation>Beschleunigung</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>Force</source>
+        <translation>Kraft</translation>
+    </message>
+    <message>
+        <source>Capnogram</source>
+        <translation>Kapnogramm</translation>
+    </message>
+    <message>
+        <source>Pulse wave</source>
+        <translation>Pulswelle</translation>
+    </message>
+</context>
+<context>
+    <name>WorkingPanel</name>
+    <message>
+        <source>%1 of %2.</source>
+        <translation>%1 von %2.</translation>
+    </message>
+    <message>
+        <source>Evidence: single compressions.</source>
+        <translation>Beleg: einzelne Kompressionen.</translation>
+    </message>
+    <message>
+        <source>Evidence: stretches of compressions.</source>
+        <translation>Beleg: Abschnitte mit Druckmassage.</translation>
+    </message>
+    <message>
+        <source>Evidence: single compressions, and stretches where no single ones were recorded.</source>
+        <translation>Beleg: einzelne Kompressionen; Abschnitte, wo keine einzelnen aufgezeichnet sind.</translation>
+    </message>
+    <message>
+        <source>No compressions were recorded.</source>
+        <translation>Es wurden keine Kompressionen aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>Hands off counts as a pause when longer than %1 s, and then in full.</source>
+        <translation>Ohne Druckmassage zählt ab mehr als %1 s als Pause, und dann ganz.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 could be used.</source>
+        <translation>%1 von %2 waren brauchbar.</translation>
+    </message>
+    <message>
+        <source>%1 were excluded and count in no figure.</source>
+        <translation>%1 wurden ausgenommen und zählen in keiner Zahl.</translation>
+    </message>
+    <message>
+        <source>Definition: %1. Mark: %2.
+%3
+Targets: %4.</source>
+        <translation>Definition: %1. Vermerk: %2.
+%3
+Ziele: %4.</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window</name>
+    <message>
+        <source>time without circulation</source>
+        <translation>Zeit ohne Kreislauf</translation>
+    </message>
+    <message>
+        <source>pause</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <source>taken away: analysis, or advice to shock</source>
+        <translation>abgezogen: Analyse, oder Empfehlung bis Schock</translation>
+    </message>
+    <message>
+        <source>1 compression</source>
+        <translation>1 Kompression</translation>
+    </message>
+    <message>
+        <source>%1 compressions</source>
+        <translation>%1 Kompressionen</translation>
+    </message>
+    <message>
+        <source>compressions at %1 a minute</source>
+        <translation>Kompressionen mit %1 pro Minute</translation>
+    </message>
+    <message>
+        <source>compressions, rate not recorded</source>
+        <translation>Kompressionen, Frequenz nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>breath</source>
+        <translation>Beatmung</translation>
+    </message>
+    <message>
+        <source>shock %1</source>
+        <translation>Schock %1</translation>
+    </message>
+    <message>
+        <source>shock not given</source>
+        <translation>Schock nicht abgegeben</translation>
+    </message>
+    <message>
+        <source>shock, delivery unknown</source>
+        <translation>Schock, Abgabe unbekannt</translation>
+    </message>
+    <message>
+        <source>before shock %1</source>
+        <translation>vor Schock %1</translation>
+    </message>
+    <message>
+        <source>after shock %1</source>
+        <translation>nach Schock %1</translation>
+    </message>
+    <message>
+        <source>around shock %1</source>
+        <translation>um Schock %1</translation>
+    </message>
+    <message>
+        <source>analysis</source>
+        <translation>Analyse</translation>
+    </message>
+    <message>
+        <source>advice to shock %1</source>
+        <translation>Empfehlung bis Schock %1</translation>
+    </message>
+    <message>
+        <source>from the one to the other</source>
+        <translation>vom einen zum anderen</translation>
+    </message>
+    <message>
+        <source>circulation</source>
+        <translation>Kreislauf</translation>
+    </message>
+    <message>
+        <source>device on</source>
+        <translation>Gerät ein</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>does not apply</source>
+        <translation>trifft nicht zu</translation>
+    </message>
+    <message>
+        <source>%1 a minute</source>
+        <translation>%1 pro Minute</translation>
+    </message>
+    <message>
+        <source>before the first compressions</source>
+        <translation>vor den ersten Kompressionen</translation>
+    </message>
+    <message>
+        <source>after the last compressions</source>
+        <translation>nach den letzten Kompressionen</translation>
+    </message>
+    <message>
+        <source>breaths</source>
+        <translation>Beatmungen</translation>
+    </message>
+    <message>
+        <source>breaths, longer than the limit</source>
+        <translation>Beatmungen, über der Grenze</translation>
+    </message>
+    <message>
+        <source>no reason recorded</source>
+        <translation>kein Grund aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>pause of %1: %2</source>
+        <translation>Pause von %1: %2</translation>
+    </message>
+    <message>
+        <source>adult</source>
+        <translation>Erwachsener</translation>
+    </message>
+    <message>
+        <source>child</source>
+        <translation>Kind</translation>
+    </message>
+    <message>
+        <source>infant</source>
+        <translation>Säugling</translation>
+    </message>
+    <message>
+        <source>adult or child not recorded</source>
+        <translation>ob Erwachsener oder Kind, ist nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>rescue or drill not stated</source>
+        <translation>ob Einsatz oder Übung, ist nicht angegeben</translation>
+    </message>
+    <message>
+        <source>rescue</source>
+        <translation>Einsatz</translation>
+    </message>
+    <message>
+        <source>drill</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>test</source>
+        <translation>Test</translation>
+    </message>
+    <message>
+        <source>The file could not be read: %1.</source>
+        <translation>Die Datei war nicht lesbar: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed on the disk.</source>
+        <translation>Auf dem Datenträger wurde nichts verändert.</translation>
+    </message>
+    <message>
+        <source>Check that the file is still there and that you may read it, or copy it to this computer and open the copy.</source>
+        <translation>Prüfen Sie, ob die Datei noch da ist und ob Sie sie lesen dürfen, oder kopieren Sie sie auf diesen Rechner und öffnen Sie die Kopie.</translation>
+    </message>
+    <message>
+        <source>The file itself was not changed.</source>
+        <translation>Die Datei selbst wurde nicht verändert.</translation>
+    </message>
+    <message>
+        <source>The first line of this file is not the header of an event log, so the program cannot tell when it was recorded and what it is.</source>
+        <translation>Die erste Zeile dieser Datei ist nicht der Kopf eines Ereignisprotokolls; das Programm weiß deshalb nicht, wann es aufgezeichnet wurde und was es ist.</translation>
+    </message>
+    <message>
+        <source>All lines below the first can probably still be read.</source>
+        <translation>Alle Zeilen unter der ersten sind wahrscheinlich noch lesbar.</translation>
+    </message>
+    <message>
+        <source>If you know that it is an event log, open it under a made-up header: choose what it was. Clock times and the patient then stay unknown.</source>
+        <translation>Wenn Sie wissen, dass es ein Ereignisprotokoll ist, öffnen Sie es mit einem erdachten Kopf: Wählen Sie, was es war. Uhrzeiten und Patient bleiben dann unbekannt.</translation>
+    </message>
+    <message>
+        <source>This file is written in version %1 of the event log; this program reads versions 1.0 to 1.x.</source>
+        <translation>Diese Datei ist in Version %1 des Ereignisprotokolls geschrieben; dieses Programm liest die Versionen 1.0 bis 1.x.</translation>
+    </message>
+    <message>
+        <source>Install a newer version of Afterbeat, or write the file again in version 1 with the program it came from.</source>
+        <translation>Installieren Sie eine neuere Version von Afterbeat, oder schreiben Sie die Datei mit dem Programm, aus dem sie stammt, noch einmal in Version 1.</translation>
+    </message>
+    <message>
+        <source>This file is larger than 2 GiB, more than the event log allows.</source>
+        <translation>Diese Datei ist größer als 2 GiB; mehr erlaubt das Ereignisprotokoll nicht.</translation>
+    </message>
+    <message>
+        <source>Split the recording where the device wrote it, and open the parts one by one.</source>
+        <translation>Teilen Sie die Aufzeichnung dort, wo das Gerät sie geschrieben hat, und öffnen Sie die Teile einzeln.</translation>
+    </message>
+    <message>
+        <source>This file is empty: there is nothing in it to read.</source>
+        <translation>Diese Datei ist leer: Es gibt darin nichts zu lesen.</translation>
+    </message>
+    <message>
+        <source>Fetch the recording from the device once more, before its memory is cleared.</source>
+        <translation>Holen Sie die Aufzeichnung noch einmal aus dem Gerät, bevor sein Speicher gelöscht wird.</translation>
+    </message>
+    <message>
+        <source>Afterbeat opens event logs (.resuslog), WFDB records (.hea with its files beside it) and observer&apos;s notes as CSV.</source>
+        <translation>Afterbeat öffnet Ereignisprotokolle (.resuslog), WFDB-Aufzeichnungen (.hea mit den Dateien daneben) und Beobachternotizen als CSV.</translation>
+    </message>
+    <message>
+        <source>Reading was stopped.</source>
+        <translation>Das Lesen wurde abgebrochen.</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> oder </translation>
+    </message>
+    <message>
+        <source>Not a medical device. For review after the event. Local protocol goes first.</source>
+        <translation>Kein Medizinprodukt. Zur Auswertung nach dem Einsatz. Das örtliche Protokoll geht vor.</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>was</translation>
+    </message>
+    <message>
+        <source>key</source>
+        <translation>Taste</translation>
+    </message>
+    <message>
+        <source>In the rows</source>
+        <translation>In den Zeilen</translation>
+    </message>
+    <message>
+        <source>Move the selected stretch</source>
+        <translation>Den gewählten Abschnitt verschieben</translation>
+    </message>
+    <message>
+        <source>Left, Right</source>
+        <translation>Links, Rechts</translation>
+    </message>
+    <message>
+        <source>A row up or down</source>
+        <translation>Eine Zeile nach oben oder unten</translation>
+    </message>
+    <message>
+        <source>Up, Down</source>
+        <translation>Auf, Ab</translation>
+    </message>
+    <message>
+        <source>Begin or end of the rescue</source>
+        <translation>Anfang oder Ende des Einsatzes</translation>
+    </message>
+    <message>
+        <source>Home, End</source>
+        <translation>Pos1, Ende</translation>
+    </message>
+    <message>
+        <source>In the waves</source>
+        <translation>In den Kurven</translation>
+    </message>
+    <message>
+        <source>Closer or wider around the pointer</source>
+        <translation>Näher oder weiter um den Zeiger</translation>
+    </message>
+    <message>
+        <source>wheel</source>
+        <translation>Mausrad</translation>
+    </message>
+    <message>
+        <source>Earlier or later</source>
+        <translation>Früher oder später</translation>
+    </message>
+    <message>
+        <source>drag, or Shift with the wheel</source>
+        <translation>ziehen, oder Umschalt mit dem Mausrad</translation>
+    </message>
+    <message>
+        <source>&lt;h2&gt;Afterbeat %1&lt;/h2&gt;&lt;p&gt;Turns what was recorded during a cardiac-arrest rescue or drill into answers: figures with their working, and a handover sheet on one page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it is not.&lt;/b&gt; Afterbeat is not a medical device. It is for review after the event, never for use during one. It gives no diagnosis and no prognosis, and it does not replace the crew&apos;s own assessment. Local protocol and licensed practice go first; the targets shown come from the guideline chosen under Record.&lt;/p&gt;&lt;p&gt;Every figure shows its definition, its source, and how sure we are of that source. What was not recorded is said in words.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later.&lt;/p&gt;</source>
+        <translation>&lt;h2&gt;Afterbeat %1&lt;/h2&gt;&lt;p&gt;Macht aus dem, was bei einer Wiederbelebung oder Übung aufgezeichnet wurde, Antworten: Zahlen mit ihrer Herleitung und ein Übergabeblatt auf einer Seite.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was es nicht ist.&lt;/b&gt; Afterbeat ist kein Medizinprodukt. Es dient der Auswertung nach dem Einsatz, nie der Anwendung während eines Einsatzes. Es stellt keine Diagnose und keine Prognose, und es ersetzt nicht die eigene Beurteilung der Besatzung. Das örtliche Protokoll und die zugelassene Praxis gehen vor; die gezeigten Ziele stammen aus der Leitlinie, die unter Aufzeichnung gewählt ist.&lt;/p&gt;&lt;p&gt;Jede Zahl zeigt ihre Definition, ihre Quelle und wie sicher wir uns dieser Quelle sind. Was nicht aufgezeichnet wurde, steht in Worten da.&lt;/p&gt;&lt;p&gt;Freie Software unter der GNU General Public License, Version 3 oder neuer.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>About Afterbeat</source>
+        <translation>Über Afterbeat</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::Appearance</name>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Dunkel</translation>
+    </message>
+    <message>
+        <source>Larger type</source>
+        <translation>Größere Schrift</translation>
+    </message>
+    <message>
+        <source>Smaller type</source>
+        <translation>Kleinere Schrift</translation>
+    </message>
+    <message>
+        <source>Normal type</source>
+        <translation>Normale Schrift</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::DebriefPage</name>
+    <message>
+        <source>What to talk about</source>
+        <translation>Worüber zu sprechen ist</translation>
+    </message>
+    <message>
+        <source>&amp;Strike the line for this showing</source>
+        <translation>Die Zeile für dieses Mal &amp;streichen</translation>
+    </message>
+    <message>
+        <source>&amp;Reword the line</source>
+        <translation>Die Zeile &amp;umformulieren</translation>
+    </message>
+    <message>
+        <source>Add to what went &amp;well</source>
+        <translation>Zu „Was gut &amp;ging“ hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add to what to &amp;practise</source>
+        <translation>Zu „Was zu &amp;üben ist“ hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add a &amp;question</source>
+        <translation>Eine &amp;Frage hinzufügen</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>R&amp;edo</source>
+        <translation>&amp;Wiederholen</translation>
+    </message>
+    <message>
+        <source>&amp;Copy the debrief as text</source>
+        <translation>Die Nachbesprechung als Text &amp;kopieren</translation>
+    </message>
+    <message>
+        <source>Show &amp;names and remarks of the record</source>
+        <translation>&amp;Namen und Bemerkungen der Aufzeichnung zeigen</translation>
+    </message>
+    <message>
+        <source>Ctrl+B, N</source>
+        <translation>Ctrl+B, N</translation>
+    </message>
+    <message>
+        <source>Pro&amp;jector size</source>
+        <translation>Größe für den &amp;Projektor</translation>
+    </message>
+    <message>
+        <source>The debrief was copied as text, as it is shown now.</source>
+        <translation>Die Nachbesprechung wurde so, wie sie jetzt dasteht, als Text kopiert.</translation>
+    </message>
+    <message>
+        <source>Enter shows a moment, Page Down the next one · Space plays · Delete strikes, F4 rewords, Ctrl+Z undoes · F12 projector size</source>
+        <translation>Eingabe zeigt einen Moment, Bild ab den nächsten · Leertaste spielt ab · Entf streicht, F4 formuliert um, Strg+Z macht rückgängig · F12 Projektorgröße</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::DebriefRows</name>
+    <message>
+        <source>Rows</source>
+        <translation>Zeilen</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::DebriefRowsCanvas</name>
+    <message>
+        <source>Rows of the rescue, two minutes each</source>
+        <translation>Zeilen des Einsatzes, je zwei Minuten</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::Deck</name>
+    <message>
+        <source>strike a line</source>
+        <translation>eine Zeile streichen</translation>
+    </message>
+    <message>
+        <source>reword a line</source>
+        <translation>eine Zeile umformulieren</translation>
+    </message>
+    <message>
+        <source>add a line</source>
+        <translation>eine Zeile hinzufügen</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::DeckColumnView</name>
+    <message>
+        <source>One more line, then Enter</source>
+        <translation>Noch eine Zeile, dann Eingabe</translation>
+    </message>
+    <message>
+        <source>One more line: %1</source>
+        <translation>Noch eine Zeile: %1</translation>
+    </message>
+    <message>
+        <source>Struck for this showing: %1</source>
+        <translation>Für dieses Mal gestrichen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::FigureSettingsActions</name>
+    <message>
+        <source>Longer than %1 s</source>
+        <translation>Länger als %1 s</translation>
+    </message>
+    <message>
+        <source>Another length…</source>
+        <translation>Eine andere Dauer …</translation>
+    </message>
+    <message>
+        <source>At the last activity</source>
+        <translation>Mit der letzten Tätigkeit</translation>
+    </message>
+    <message>
+        <source>At the end of the record</source>
+        <translation>Mit dem Ende der Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>From a file of your own…</source>
+        <translation>Aus einer eigenen Datei …</translation>
+    </message>
+    <message>
+        <source>Hands off counts as a &amp;pause</source>
+        <translation>Ohne Druckmassage gilt als &amp;Pause</translation>
+    </message>
+    <message>
+        <source>The &amp;window of the figures ends</source>
+        <translation>Der &amp;Zeitraum der Zahlen endet</translation>
+    </message>
+    <message>
+        <source>&amp;Guideline for the targets</source>
+        <translation>&amp;Leitlinie für die Ziele</translation>
+    </message>
+    <message>
+        <source>Length of a pause</source>
+        <translation>Dauer einer Pause</translation>
+    </message>
+    <message>
+        <source>Hands off counts as a pause when longer than (seconds, 0.5 to 5):</source>
+        <translation>Ohne Druckmassage gilt als Pause ab mehr als (Sekunden, 0,5 bis 5):</translation>
+    </message>
+    <message>
+        <source>Open a guideline profile</source>
+        <translation>Ein Leitlinienprofil öffnen</translation>
+    </message>
+    <message>
+        <source>Guideline profiles (*.json);;All files (*)</source>
+        <translation>Leitlinienprofile (*.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>The profile could not be read: %1. The figures stay as they were.</source>
+        <translation>Das Profil war nicht lesbar: %1. Die Zahlen bleiben, wie sie waren.</translation>
+    </message>
+    <message>
+        <source>The profile could not be used: %1 The figures stay as they were.</source>
+        <translation>Das Profil ist nicht brauchbar: %1 Die Zahlen bleiben, wie sie waren.</translation>
+    </message>
+    <message>
+        <source>Pauses longer than %1 s  ·  %2  ·  to the %3</source>
+        <translation>Pausen über %1 s  ·  %2  ·  bis %3</translation>
+    </message>
+    <message>
+        <source>last activity</source>
+        <translation>zur letzten Tätigkeit</translation>
+    </message>
+    <message>
+        <source>end of the record</source>
+        <translation>zum Ende der Aufzeichnung</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::FileActions</name>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>Ö&amp;ffnen …</translation>
+    </message>
+    <message>
+        <source>Open a &amp;folder or card…</source>
+        <translation>&amp;Ordner oder Karte öffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;Close the record</source>
+        <translation>Aufzeichnung s&amp;chließen</translation>
+    </message>
+    <message>
+        <source>&amp;Stop reading</source>
+        <translation>Lesen ab&amp;brechen</translation>
+    </message>
+    <message>
+        <source>&amp;Next record of the file</source>
+        <translation>&amp;Nächste Aufzeichnung der Datei</translation>
+    </message>
+    <message>
+        <source>P&amp;revious record of the file</source>
+        <translation>&amp;Vorige Aufzeichnung der Datei</translation>
+    </message>
+    <message>
+        <source>Open it as a rescue</source>
+        <translation>Als Einsatz öffnen</translation>
+    </message>
+    <message>
+        <source>Open it as a drill</source>
+        <translation>Als Übung öffnen</translation>
+    </message>
+    <message>
+        <source>Open it as a test</source>
+        <translation>Als Test öffnen</translation>
+    </message>
+    <message>
+        <source>Open a recording</source>
+        <translation>Eine Aufzeichnung öffnen</translation>
+    </message>
+    <message>
+        <source>Recordings (*.resuslog *.hea *.csv *.tsv *.txt);;Event logs (*.resuslog);;WFDB records (*.hea);;Observer&apos;s notes (*.csv *.tsv *.txt);;All files (*)</source>
+        <translation>Aufzeichnungen (*.resuslog *.hea *.csv *.tsv *.txt);;Ereignisprotokolle (*.resuslog);;WFDB-Aufzeichnungen (*.hea);;Beobachternotizen (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Open a folder with recordings</source>
+        <translation>Einen Ordner mit Aufzeichnungen öffnen</translation>
+    </message>
+    <message>
+        <source>(empty)</source>
+        <translation>(leer)</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::FolderPage</name>
+    <message>
+        <source>%1 (file date)</source>
+        <translation>%1 (Datum der Datei)</translation>
+    </message>
+    <message>
+        <source>place not recorded</source>
+        <translation>Ort nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>synthetic</source>
+        <translation>synthetisch</translation>
+    </message>
+    <message>
+        <source>Which recording?</source>
+        <translation>Welche Aufzeichnung?</translation>
+    </message>
+    <message>
+        <source>Recordings in the folder, newest first</source>
+        <translation>Aufzeichnungen des Ordners, die neueste zuerst</translation>
+    </message>
+    <message>
+        <source>Looking for recordings…</source>
+        <translation>Aufzeichnungen werden gesucht …</translation>
+    </message>
+    <message>
+        <source>No recording was found in this folder or the folders in it. Nothing was changed. Afterbeat looks for event logs (.resuslog), WFDB records (.hea) and observer&apos;s notes (.csv); copy the recording from the device first, or open another file.</source>
+        <translation>In diesem Ordner und den Ordnern darin wurde keine Aufzeichnung gefunden. Nichts wurde verändert. Afterbeat sucht Ereignisprotokolle (.resuslog), WFDB-Aufzeichnungen (.hea) und Beobachternotizen (.csv); kopieren Sie die Aufzeichnung zuerst aus dem Gerät, oder öffnen Sie eine andere Datei.</translation>
+    </message>
+    <message>
+        <source>The newest is at the top. Only the first %1 files were looked at; open a folder nearer to the recording to see the others.</source>
+        <translation>Die neueste steht oben. Nur die ersten %1 Dateien wurden angesehen; öffnen Sie einen Ordner näher an der Aufzeichnung, um die übrigen zu sehen.</translation>
+    </message>
+    <message>
+        <source>The newest is at the top. Enter opens it; the files are only read.</source>
+        <translation>Die neueste steht oben. Eingabe öffnet sie; die Dateien werden nur gelesen.</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::HandoverActions</name>
+    <message>
+        <source>&amp;Export the handover sheet as PDF…</source>
+        <translation>Übergabeblatt als PDF &amp;exportieren …</translation>
+    </message>
+    <message>
+        <source>&amp;Print the handover sheet…</source>
+        <translation>Übergabeblatt &amp;drucken …</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <comment>language of the sheet: en or de</comment>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>Handover</source>
+        <translation>Übergabe</translation>
+    </message>
+    <message>
+        <source>Export the handover sheet</source>
+        <translation>Übergabeblatt exportieren</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf);;All files (*)</source>
+        <translation>PDF (*.pdf);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>The sheet could not be written to %1: %2. Choose another folder.</source>
+        <translation>Das Blatt konnte nicht nach %1 geschrieben werden: %2. Wählen Sie einen anderen Ordner.</translation>
+    </message>
+    <message>
+        <source>Print the handover sheet</source>
+        <translation>Übergabeblatt drucken</translation>
+    </message>
+    <message>
+        <source>The printer did not accept the sheet. Check that it is switched on, or export the sheet as PDF.</source>
+        <translation>Der Drucker nahm das Blatt nicht an. Prüfen Sie, ob er eingeschaltet ist, oder exportieren Sie das Blatt als PDF.</translation>
+    </message>
+    <message>
+        <source>Sheet in &amp;English</source>
+        <translation>Blatt auf &amp;Englisch</translation>
+    </message>
+    <message>
+        <source>Sheet in &amp;German</source>
+        <translation>Blatt auf &amp;Deutsch</translation>
+    </message>
+    <message>
+        <source>Sheet on &amp;A4</source>
+        <translation>Blatt auf &amp;A4</translation>
+    </message>
+    <message>
+        <source>Sheet on &amp;Letter</source>
+        <translation>Blatt auf &amp;Letter</translation>
+    </message>
+    <message>
+        <source>Sheet lar&amp;ger</source>
+        <translation>Blatt &amp;größer</translation>
+    </message>
+    <message>
+        <source>Sheet s&amp;maller</source>
+        <translation>Blatt &amp;kleiner</translation>
+    </message>
+    <message>
+        <source>&amp;Whole sheet</source>
+        <translation>&amp;Ganzes Blatt</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::HandoverPage</name>
+    <message>
+        <source>&amp;Back from the sheet without a recording</source>
+        <translation>&amp;Zurück vom Blatt ohne Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Without a recording</source>
+        <translation>Ohne Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Type what people or the device said, as far as it is known. What stays empty is a line for the pen.</source>
+        <translation>Tragen Sie ein, was Menschen oder das Gerät gesagt haben, soweit es bekannt ist. Was leer bleibt, wird eine Linie für den Stift.</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken …</translation>
+    </message>
+    <message>
+        <source>Export as PDF…</source>
+        <translation>Als PDF exportieren …</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>&amp;Sprache</translation>
+    </message>
+    <message>
+        <source>Language of the sheet</source>
+        <translation>Sprache des Blatts</translation>
+    </message>
+    <message>
+        <source>Pape&amp;r</source>
+        <translation>Papie&amp;r</translation>
+    </message>
+    <message>
+        <source>Paper of the sheet</source>
+        <translation>Papier des Blatts</translation>
+    </message>
+    <message>
+        <source>Left to fill in by pen</source>
+        <translation>Mit dem Stift einzutragen</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Choices for the sheet</source>
+        <translation>Auswahl für das Blatt</translation>
+    </message>
+    <message>
+        <source>Nothing is left to fill in by pen.</source>
+        <translation>Mit dem Stift ist nichts mehr einzutragen.</translation>
+    </message>
+    <message>
+        <source>Left to fill in by pen:</source>
+        <translation>Mit dem Stift einzutragen:</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::HeaderStrip</name>
+    <message>
+        <source>DRILL</source>
+        <translation>ÜBUNG</translation>
+    </message>
+    <message>
+        <source>Drill: this record never enters rescue statistics</source>
+        <translation>Übung: Diese Aufzeichnung geht nie in Einsatzstatistiken ein</translation>
+    </message>
+    <message>
+        <source>SYNTHETIC</source>
+        <translation>SYNTHETISCH</translation>
+    </message>
+    <message>
+        <source>Synthetic: these data were generated</source>
+        <translation>Synthetisch: Diese Daten sind erzeugt</translation>
+    </message>
+    <message>
+        <source>MADE-UP HEADER</source>
+        <translation>ERDACHTER KOPF</translation>
+    </message>
+    <message>
+        <source>The file had no usable header and is read under a made-up one</source>
+        <translation>Die Datei hatte keinen brauchbaren Kopf und wird mit einem erdachten gelesen</translation>
+    </message>
+    <message>
+        <source>Place not recorded</source>
+        <translation>Ort nicht aufgezeichnet</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::HeadlineStrip</name>
+    <message>
+        <source>Headline figures</source>
+        <translation>Wichtigste Zahlen</translation>
+    </message>
+    <message>
+        <source>Working of figure %1</source>
+        <translation>Herleitung der Zahl %1</translation>
+    </message>
+    <message>
+        <source>No working over the rows</source>
+        <translation>Keine Herleitung über den Zeilen</translation>
+    </message>
+    <message>
+        <source>Working: %1</source>
+        <translation>Herleitung: %1</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::LanguageActions</name>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>The language changes when Afterbeat is started the next time.</source>
+        <translation>Die Sprache wechselt, wenn Afterbeat das nächste Mal gestartet wird.</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::LineCard</name>
+    <message>
+        <source>from %1</source>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>Reword this line</source>
+        <translation>Diese Zeile umformulieren</translation>
+    </message>
+    <message>
+        <source>Its moment is marked in the rows</source>
+        <translation>Ihr Moment ist in den Zeilen markiert</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::LoadingPage</name>
+    <message>
+        <source>Reading</source>
+        <translation>Lesen</translation>
+    </message>
+    <message>
+        <source>How much of the file was read</source>
+        <translation>Wie viel der Datei gelesen ist</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::LowerArea</name>
+    <message>
+        <source>Waves and tables</source>
+        <translation>Kurven und Tabellen</translation>
+    </message>
+    <message>
+        <source>What is shown under the rows</source>
+        <translation>Was unter den Zeilen steht</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::MainWindow</name>
+    <message>
+        <source>The handover sheet was written to %1</source>
+        <translation>Das Übergabeblatt wurde nach %1 geschrieben</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Go to the &amp;record</source>
+        <translation>Zur &amp;Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>Opened &amp;lately</source>
+        <translation>&amp;Zuletzt geöffnet</translation>
+    </message>
+    <message>
+        <source>Open without a &amp;header</source>
+        <translation>Ohne &amp;Kopf öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>B&amp;eenden</translation>
+    </message>
+    <message>
+        <source>&amp;Record</source>
+        <translation>&amp;Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Fi&amp;gures</source>
+        <translation>&amp;Zahlen</translation>
+    </message>
+    <message>
+        <source>&amp;Go</source>
+        <translation>&amp;Gehe zu</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>An&amp;sicht</translation>
+    </message>
+    <message>
+        <source>&amp;Colours</source>
+        <translation>&amp;Farben</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>&amp;Sprache</translation>
+    </message>
+    <message>
+        <source>&amp;Full screen</source>
+        <translation>&amp;Vollbild</translation>
+    </message>
+    <message>
+        <source>For the projector</source>
+        <translation>Für den Projektor</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation>&amp;Tasten</translation>
+    </message>
+    <message>
+        <source>&amp;About, and what it is not</source>
+        <translation>&amp;Über Afterbeat, und was es nicht ist</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Hinweise</translation>
+    </message>
+    <message>
+        <source>Afterbeat</source>
+        <translation>Afterbeat</translation>
+    </message>
+    <message>
+        <source>%1 – Afterbeat</source>
+        <translation>%1 – Afterbeat</translation>
+    </message>
+    <message>
+        <source>One recording is shown at a time: %1. The other %2 were not opened.</source>
+        <translation>Gezeigt wird immer eine Aufzeichnung: %1. Die anderen %2 wurden nicht geöffnet.</translation>
+    </message>
+    <message>
+        <source>Sheet &amp;without a recording…</source>
+        <translation>Blatt &amp;ohne Aufzeichnung …</translation>
+    </message>
+    <message>
+        <source>Debrief</source>
+        <translation>Nachbesprechung</translation>
+    </message>
+    <message>
+        <source>Go to the &amp;debrief</source>
+        <translation>Zur &amp;Nachbesprechung</translation>
+    </message>
+    <message>
+        <source>Handover</source>
+        <translation>Übergabe</translation>
+    </message>
+    <message>
+        <source>Go to the &amp;handover sheet</source>
+        <translation>Zum &amp;Übergabeblatt</translation>
+    </message>
+    <message>
+        <source>Language and paper of the s&amp;heet</source>
+        <translation>Sprache und &amp;Papier des Blatts</translation>
+    </message>
+    <message>
+        <source>&amp;Debrief</source>
+        <translation>&amp;Nachbesprechung</translation>
+    </message>
+    <message>
+        <source>Without a recording – Afterbeat</source>
+        <translation>Ohne Aufzeichnung – Afterbeat</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::MeasuresList</name>
+    <message>
+        <source>All figures</source>
+        <translation>Alle Zahlen</translation>
+    </message>
+    <message>
+        <source>figure</source>
+        <translation>Zahl</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>Wert</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::NoticeBar</name>
+    <message>
+        <source>Take the message away</source>
+        <translation>Die Meldung wegnehmen</translation>
+    </message>
+    <message>
+        <source>Message</source>
+        <translation>Meldung</translation>
+    </message>
+    <message>
+        <source>Understood</source>
+        <translation>Verstanden</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::ProblemsModel</name>
+    <message>
+        <source>error</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>warning</source>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <source>information</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>1 error</source>
+        <translation>1 Fehler</translation>
+    </message>
+    <message>
+        <source>%1 errors</source>
+        <translation>%1 Fehler</translation>
+    </message>
+    <message>
+        <source>1 warning</source>
+        <translation>1 Warnung</translation>
+    </message>
+    <message>
+        <source>%1 warnings</source>
+        <translation>%1 Warnungen</translation>
+    </message>
+    <message>
+        <source>1 note</source>
+        <translation>1 Anmerkung</translation>
+    </message>
+    <message>
+        <source>%1 notes</source>
+        <translation>%1 Anmerkungen</translation>
+    </message>
+    <message>
+        <source>no problems found</source>
+        <translation>keine Auffälligkeiten gefunden</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>Zeile %1</translation>
+    </message>
+    <message>
+        <source>no line</source>
+        <translation>keine Zeile</translation>
+    </message>
+    <message>
+        <source>how bad</source>
+        <translation>wie schwer</translation>
+    </message>
+    <message>
+        <source>where</source>
+        <translation>wo</translation>
+    </message>
+    <message>
+        <source>what was found</source>
+        <translation>was gefunden wurde</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::ProblemsStrip</name>
+    <message>
+        <source>Show the problems of the file</source>
+        <translation>Die Auffälligkeiten der Datei zeigen</translation>
+    </message>
+    <message>
+        <source>This file holds %1 records; record %2 is shown. The others are under Record.</source>
+        <translation>Diese Datei enthält %1 Aufzeichnungen; gezeigt wird Nummer %2. Die anderen stehen unter Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>In this file: %1.</source>
+        <translation>In dieser Datei: %1.</translation>
+    </message>
+    <message>
+        <source>What follows the last activity (%1) counts in no figure.</source>
+        <translation>Was nach der letzten Tätigkeit kommt (%1), zählt in keiner Zahl.</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::ProblemsView</name>
+    <message>
+        <source>Problems of the file</source>
+        <translation>Auffälligkeiten der Datei</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::RecordPage</name>
+    <message>
+        <source>Go to the next place</source>
+        <translation>Zum nächsten Bereich</translation>
+    </message>
+    <message>
+        <source>Waves</source>
+        <translation>Kurven</translation>
+    </message>
+    <message>
+        <source>Show the &amp;waves</source>
+        <translation>Die &amp;Kurven zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::RefusalPage</name>
+    <message>
+        <source>This file cannot be shown</source>
+        <translation>Diese Datei kann nicht gezeigt werden</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::Replay</name>
+    <message>
+        <source>&amp;Play or pause the replay</source>
+        <translation>Wiedergabe &amp;starten oder anhalten</translation>
+    </message>
+    <message>
+        <source>Replay at the speed of the record</source>
+        <translation>Wiedergabe in Originalgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Replay %1 times as fast</source>
+        <translation>Wiedergabe %1-mal so schnell</translation>
+    </message>
+    <message>
+        <source>%1×</source>
+        <translation>%1×</translation>
+    </message>
+    <message>
+        <source>&amp;Next item of the debrief, or next pause</source>
+        <translation>&amp;Nächster Punkt der Nachbesprechung oder nächste Pause</translation>
+    </message>
+    <message>
+        <source>Pre&amp;vious item of the debrief, or previous pause</source>
+        <translation>&amp;Voriger Punkt der Nachbesprechung oder vorige Pause</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::ReplayBar</name>
+    <message>
+        <source>Time of the replay</source>
+        <translation>Zeitpunkt der Wiedergabe</translation>
+    </message>
+    <message>
+        <source>What is happening</source>
+        <translation>Was gerade geschieht</translation>
+    </message>
+    <message>
+        <source>❚❚ Pause</source>
+        <translation>❚❚ Anhalten</translation>
+    </message>
+    <message>
+        <source>▶ Play</source>
+        <translation>▶ Abspielen</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::RowsCanvas</name>
+    <message>
+        <source>Rows of the rescue, two minutes each</source>
+        <translation>Zeilen des Einsatzes, je zwei Minuten</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::RowsView</name>
+    <message>
+        <source>Rows</source>
+        <translation>Zeilen</translation>
+    </message>
+    <message>
+        <source>Next pause</source>
+        <translation>Nächste Pause</translation>
+    </message>
+    <message>
+        <source>Previous pause</source>
+        <translation>Vorige Pause</translation>
+    </message>
+    <message>
+        <source>Next shock</source>
+        <translation>Nächster Schock</translation>
+    </message>
+    <message>
+        <source>Previous shock</source>
+        <translation>Voriger Schock</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::SheetPreview</name>
+    <message>
+        <source>Handover sheet as it will be printed</source>
+        <translation>Übergabeblatt, wie es gedruckt wird</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::SidePanel</name>
+    <message>
+        <source>Figures and problems</source>
+        <translation>Zahlen und Auffälligkeiten</translation>
+    </message>
+    <message>
+        <source>What the panel shows</source>
+        <translation>Was die Seitenleiste zeigt</translation>
+    </message>
+    <message>
+        <source>Working</source>
+        <translation>Herleitung</translation>
+    </message>
+    <message>
+        <source>Show the working of the figure</source>
+        <translation>Die Herleitung der Zahl zeigen</translation>
+    </message>
+    <message>
+        <source>All figures</source>
+        <translation>Alle Zahlen</translation>
+    </message>
+    <message>
+        <source>Show all figures</source>
+        <translation>Alle Zahlen zeigen</translation>
+    </message>
+    <message>
+        <source>Problems</source>
+        <translation>Auffälligkeiten</translation>
+    </message>
+    <message>
+        <source>Show the problems</source>
+        <translation>Die Auffälligkeiten zeigen</translation>
+    </message>
+    <message>
+        <source>Problems (%1)</source>
+        <translation>Auffälligkeiten (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::ToldForm</name>
+    <message>
+        <source>&amp;Minutes on</source>
+        <translation>&amp;Minuten an</translation>
+    </message>
+    <message>
+        <source>for example 22</source>
+        <translation>zum Beispiel 22</translation>
+    </message>
+    <message>
+        <source>&amp;Shocks given</source>
+        <translation>Abgegebene &amp;Schocks</translation>
+    </message>
+    <message>
+        <source>for example 3</source>
+        <translation>zum Beispiel 3</translation>
+    </message>
+    <message>
+        <source>&amp;Last shock at</source>
+        <translation>&amp;Letzter Schock um</translation>
+    </message>
+    <message>
+        <source>for example 09:31</source>
+        <translation>zum Beispiel 09:31</translation>
+    </message>
+    <message>
+        <source>Device se&amp;tting</source>
+        <translation>&amp;Geräteeinstellung</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>adult</source>
+        <translation>Erwachsener</translation>
+    </message>
+    <message>
+        <source>child</source>
+        <translation>Kind</translation>
+    </message>
+    <message>
+        <source>infant</source>
+        <translation>Säugling</translation>
+    </message>
+    <message>
+        <source>&amp;Place</source>
+        <translation>&amp;Ort</translation>
+    </message>
+    <message>
+        <source>&amp;Kind</source>
+        <translation>&amp;Art</translation>
+    </message>
+    <message>
+        <source>rescue</source>
+        <translation>Einsatz</translation>
+    </message>
+    <message>
+        <source>drill</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>What is not on the sheet yet</source>
+        <translation>Was noch nicht auf dem Blatt steht</translation>
+    </message>
+    <message>
+        <source>Minutes are a whole number, up to %1.</source>
+        <translation>Minuten sind eine ganze Zahl bis %1.</translation>
+    </message>
+    <message>
+        <source>Shocks are a whole number, up to %1.</source>
+        <translation>Schocks sind eine ganze Zahl bis %1.</translation>
+    </message>
+    <message>
+        <source>No shock, but a time of the last one: both are left to the pen until one of them is changed.</source>
+        <translation>Kein Schock, aber eine Zeit des letzten: Beides bleibt dem Stift überlassen, bis eines davon geändert wird.</translation>
+    </message>
+    <message>
+        <source>Write the time of day as 09:31.</source>
+        <translation>Schreiben Sie die Uhrzeit als 09:31.</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::WavesPlot</name>
+    <message>
+        <source>Waves of the selected stretch</source>
+        <translation>Kurven des gewählten Abschnitts</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 in %2</translation>
+    </message>
+    <message>
+        <source>From %1 to %2: %3. %4</source>
+        <translation>Von %1 bis %2: %3. %4</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::WavesView</name>
+    <message>
+        <source>shockable</source>
+        <translation>schockbar</translation>
+    </message>
+    <message>
+        <source>organised</source>
+        <translation>geordnet</translation>
+    </message>
+    <message>
+        <source>asystole</source>
+        <translation>Asystolie</translation>
+    </message>
+    <message>
+        <source>unclear</source>
+        <translation>unklar</translation>
+    </message>
+    <message>
+        <source>as noted</source>
+        <translation>wie notiert</translation>
+    </message>
+    <message>
+        <source>as the device recorded it</source>
+        <translation>wie vom Gerät aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>a reviewer&apos;s aid, not a diagnosis</source>
+        <translation>eine Hilfe zur Auswertung, keine Diagnose</translation>
+    </message>
+    <message>
+        <source>rhythm %1, %2</source>
+        <translation>Rhythmus %1, %2</translation>
+    </message>
+    <message>
+        <source>Selected stretch</source>
+        <translation>Gewählter Abschnitt</translation>
+    </message>
+    <message>
+        <source>Wave tracks</source>
+        <translation>Kurvenspuren</translation>
+    </message>
+    <message>
+        <source>Closer</source>
+        <translation>Näher</translation>
+    </message>
+    <message>
+        <source>Wider</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Früher</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>The whole record</source>
+        <translation>Die ganze Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>the whole record</source>
+        <translation>die ganze Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Twenty seconds</source>
+        <translation>Zwanzig Sekunden</translation>
+    </message>
+    <message>
+        <source>This record holds no waves: the device or the observer wrote down events only.</source>
+        <translation>Diese Aufzeichnung enthält keine Kurven: Gerät oder Beobachter hielten nur Ereignisse fest.</translation>
+    </message>
+    <message>
+        <source>This record holds waves in a form that cannot be drawn; the list of problems says which.</source>
+        <translation>Diese Aufzeichnung enthält Kurven in einer Form, die sich nicht zeichnen lässt; die Liste der Auffälligkeiten sagt, welche.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::WelcomePage</name>
+    <message>
+        <source>Open a recording</source>
+        <translation>Eine Aufzeichnung öffnen</translation>
+    </message>
+    <message>
+        <source>Drop a file or the device&apos;s card folder on this window, or open one: an event log (.resuslog), a WFDB record (.hea), or an observer&apos;s notes (.csv).</source>
+        <translation>Ziehen Sie eine Datei oder den Ordner der Gerätekarte auf dieses Fenster, oder öffnen Sie etwas: ein Ereignisprotokoll (.resuslog), eine WFDB-Aufzeichnung (.hea) oder Beobachternotizen (.csv).</translation>
+    </message>
+    <message>
+        <source>The file is only read, never changed. You then see the whole rescue, its figures with their working, and the handover sheet is one key away.</source>
+        <translation>Die Datei wird nur gelesen, nie verändert. Sie sehen dann den ganzen Einsatz und seine Zahlen mit ihrer Herleitung; das Übergabeblatt ist einen Tastendruck entfernt.</translation>
+    </message>
+    <message>
+        <source>Opened lately:</source>
+        <translation>Zuletzt geöffnet:</translation>
+    </message>
+    <message>
+        <source>Open %1</source>
+        <translation>%1 öffnen</translation>
+    </message>
+    <message>
+        <source>There is no recording? Type what the device or people said and print the same sheet.</source>
+        <translation>Es gibt keine Aufzeichnung? Tragen Sie ein, was das Gerät oder Menschen gesagt haben, und drucken Sie dasselbe Blatt.</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::WorkingModel</name>
+    <message>
+        <source>from</source>
+        <translation>ab</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>what was going on</source>
+        <translation>was gerade geschah</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::WorkingPanel</name>
+    <message>
+        <source>Chosen figure</source>
+        <translation>Gewählte Zahl</translation>
+    </message>
+    <message>
+        <source>Definition</source>
+        <translation>Definition</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>Working of the figure</source>
+        <translation>Herleitung der Zahl</translation>
+    </message>
+    <message>
+        <source>No figure is chosen</source>
+        <translation>Keine Zahl ist gewählt</translation>
+    </message>
+    <message>
+        <source>Choose a figure above, or one from the list of all figures: what it was made from is shown here and over the rows.</source>
+        <translation>Wählen Sie oben eine Zahl oder eine aus der Liste aller Zahlen: Woraus sie entstand, steht dann hier und über den Zeilen.</translation>
+    </message>
+    <message>
+        <source>%1, %2: the working</source>
+        <translation>%1, %2: die Herleitung</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>The record does not hold what this figure is made from.</source>
+        <translation>Die Aufzeichnung enthält nicht, woraus diese Zahl entsteht.</translation>
+    </message>
+    <message>
+        <source>No stretch or moment went into this figure.</source>
+        <translation>In diese Zahl ging kein Abschnitt und kein Zeitpunkt ein.</translation>
+    </message>
+</context>
+<context>
+    <name>main</name>
+    <message>
+        <source>Shows what was recorded during a cardiac-arrest rescue or drill.</source>
+        <translation>Zeigt, was bei einer Wiederbelebung oder Übung aufgezeichnet wurde.</translation>
+    </message>
+    <message>
+        <source>Recording to open.</source>
+        <translation>Aufzeichnung, die geöffnet wird.</translation>
     </message>
 </context>
 </TS>

@@ -2,6 +2,8 @@
 
 #include "app/papers/headlines.h"
 
+#include <QCoreApplication>
+
 namespace afterbeat::window {
 
 std::vector<Card> cardsOf(const Record& record, const Figures& figures) {
@@ -13,9 +15,11 @@ std::vector<Card> cardsOf(const Record& record, const Figures& figures) {
     card.text.number = headline.value;
     card.text.note = headline.note;
     card.text.target = headline.target;
-    card.text.sentence = headline.source.isEmpty()
-                             ? headline.sentence
-                             : headline.sentence + QLatin1Char('\n') + headline.source;
+    // The source of a figure without a target comes from the core, in its language.
+    const QString source =
+        QCoreApplication::translate("Measures", headline.source.toUtf8().constData());
+    card.text.sentence =
+        source.isEmpty() ? headline.sentence : headline.sentence + QLatin1Char('\n') + source;
     card.text.attention = headline.beyondTarget;
     card.text.isNumber = headline.recorded;
     cards.push_back(std::move(card));

@@ -10,6 +10,7 @@
 #include <QEvent>
 #include <QHeaderView>
 #include <QLabel>
+#include <QScrollArea>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -25,9 +26,13 @@ QLabel* sentenceLabel(QWidget* parent) {
   return label;
 }
 
-QString asText(std::string_view text) {
-  return QString::fromUtf8(text.data(), static_cast<int>(text.size()));
-}
+/// Takes what the sentences leave, and no less than a few lines; where even these find no room, the
+/// panel scrolls.
+class PartsTable final : public QTableView {
+public:
+  using QTableView::QTableView;
+  [[nodiscard]] QSize sizeHint() const override { return {256, 6 * fontMetrics().height()}; }
+};
 
 QString markText(SourceMark mark) {
   return QCoreApplication::translate("Measures", std::string(markWords(mark)).c_str());
@@ -95,14 +100,14 @@ QString definitionText(const Figures& figures, MeasureId id) {
 QString sourceText(const Figures& figures, MeasureId id) {
   const MeasureInfo& info = measureInfo(id);
   return QCoreApplication::translate("WorkingPanel", "Definition: %1. Mark: %2.\n%3\nTargets: %4.")
-      .arg(asText(info.source), markText(info.mark), evidenceText(figures.evidence),
-           QString::fromStdString(figures.settings.profile.name));
+      .arg(QCoreApplication::translate("Measures", info.source.data()), markText(info.mark),
+           evidenceText(figures.evidence), words()(figures.settings.profile.name.c_str()));
 }
 
 WorkingPanel::WorkingPanel(Session& session, Selection& selection, QWidget* parent)
     : QWidget(parent), session_(session), selection_(selection), title_(sentenceLabel(this)),
       definition_(sentenceLabel(this)), source_(sentenceLabel(this)), none_(sentenceLabel(this)),
-      table_(new QTableView(this)) {
+      table_(new PartsTable(this)) {
   QFont bold = font();
   bold.setBold(true);
   title_->setFont(bold);
@@ -120,7 +125,9 @@ WorkingPanel::WorkingPanel(Session& session, Selection& selection, QWidget* pare
   table_->horizontalHeader()->setHighlightSections(false);
   table_->setFrameShape(QFrame::NoFrame);
   table_->setWordWrap(false);
-  auto* layout = new QVBoxLayout(this);
+  table_->setMinimumHeight(table_->sizeHint().height());
+  auto* content = new QWidget;
+  auto* layout = new QVBoxLayout(content);
   layout->setContentsMargins(12, 12, 12, 12);
   layout->addWidget(title_);
   layout->addWidget(definition_);
@@ -128,6 +135,15 @@ WorkingPanel::WorkingPanel(Session& session, Selection& selection, QWidget* pare
   layout->addWidget(table_, 1);
   layout->addWidget(source_);
   layout->addStretch(); // holds the sentences together where there is no table
+  auto* scroll = new QScrollArea(this);
+  scroll->setWidget(content);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  auto* outside = new QVBoxLayout(this);
+  outside->setContentsMargins(0, 0, 0, 0);
+  outside->addWidget(scroll);
   connect(table_, &QTableView::activated, this, &WorkingPanel::jump);
   connect(&session_, &Session::figuresChanged, this, &WorkingPanel::refresh);
   connect(&selection_, &Selection::measureChanged, this, &WorkingPanel::refresh);

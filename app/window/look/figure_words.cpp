@@ -12,7 +12,7 @@ namespace afterbeat::window {
 namespace {
 
 QString tr(const char* english) {
-  return QCoreApplication::translate("FigureWords", english);
+  return QCoreApplication::translate("afterbeat::window", english);
 }
 
 /// "3:07" or "1:02:07" from the record's zero.

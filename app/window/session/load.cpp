@@ -16,7 +16,7 @@ namespace afterbeat::window {
 namespace {
 
 QString tr(const char* english) {
-  return QCoreApplication::translate("Load", english);
+  return QCoreApplication::translate("afterbeat::window", english);
 }
 
 /// Counts what is read and stops it when the user wants.

@@ -80,8 +80,7 @@ void FigureSettingsActions::makeProfiles() {
   auto* group = new QActionGroup(this);
   int number = 0;
   for (const Profile& profile : builtInProfiles()) {
-    QAction* action =
-        add(profiles_, group, QString::fromStdString(profile.name), chord("G", ++number));
+    QAction* action = add(profiles_, group, words()(profile.name.c_str()), chord("G", ++number));
     action->setData(QString::fromStdString(profile.id));
     connect(action, &QAction::triggered, this, [this, &profile] { setProfile(profile); });
   }
@@ -174,7 +173,7 @@ QString FigureSettingsActions::asText() const {
   const FigureSettings& settings = session_.settings();
   return tr("Pauses longer than %1 s  ·  %2  ·  to the %3")
       .arg(words().plainNumber(seconds(settings.pauseThreshold)),
-           QString::fromStdString(settings.profile.name),
+           words()(settings.profile.name.c_str()),
            settings.windowEnd == WindowEnd::lastActivity ? tr("last activity")
                                                          : tr("end of the record"));
 }

@@ -16,7 +16,7 @@ namespace afterbeat::window {
 namespace {
 
 QString tr(const char* english) {
-  return QCoreApplication::translate("Help", english);
+  return QCoreApplication::translate("afterbeat::window", english);
 }
 
 QString plain(QString text) {

@@ -150,13 +150,10 @@ RefusalPage::RefusalPage(Session& session, QAction* open, const QList<QAction*>&
   happened_ = addSentence({});
   kept_ = addSentence({});
   next_ = addSentence({});
-  auto* buttons = new QHBoxLayout;
   for (QAction* action : madeUp) {
     anyway_ << buttonFor(action, this);
-    buttons->addWidget(anyway_.back());
+    column_->addWidget(anyway_.back(), 0, Qt::AlignLeft);
   }
-  buttons->addStretch(1);
-  column_->addLayout(buttons);
   column_->addWidget(buttonFor(open, this), 0, Qt::AlignLeft);
   connect(&session_, &Session::stateChanged, this, &RefusalPage::refresh);
 }

@@ -12,10 +12,6 @@ namespace {
 
 constexpr int kPad = 4;
 
-QString tr(const char* english) {
-  return QCoreApplication::translate("WaveMarks", english);
-}
-
 double pixelOf(const QCPAxisRect& rect, Time t) {
   return rect.axis(QCPAxis::atBottom)->coordToPixel(seconds(t));
 }
@@ -89,14 +85,15 @@ QString WaveMarks::asText(const Record& record, const Interval& shown) const {
   QStringList sentences;
   for (const papers::PauseShown& pause : model.pauses) {
     if (pause.stretch.touches(shown)) {
-      sentences << tr("Hands off from %1 for %2.")
+      sentences << QCoreApplication::translate("WaveMarks", "Hands off from %1 for %2.")
                        .arg(momentWords(record, pause.stretch.begin),
                             lengthWords(pause.stretch.length()));
     }
   }
   for (const papers::RowMark& mark : model.marks) {
     if (mark.stretch.touches(shown) && !mark.words.isEmpty()) {
-      sentences << tr("%1 at %2.").arg(mark.words.front(), momentWords(record, mark.stretch.begin));
+      sentences << QCoreApplication::translate("WaveMarks", "%1 at %2.")
+                       .arg(mark.words.front(), momentWords(record, mark.stretch.begin));
     }
   }
   return sentences.join(QLatin1Char(' '));
@@ -130,8 +127,10 @@ void WaveShading::draw(QCPPainter* painter) {
       painter->fillRect(area, scene_.look.panel);
       painter->setFont(small(scene_.look.rows.font));
       painter->setPen(scene_.look.faintInk);
-      const QString text = fitting({tr("nothing was recorded here"), tr("no data")},
-                                   QFontMetrics(painter->font()), area.width() - 2 * kPad);
+      const QString text =
+          fitting({QCoreApplication::translate("WaveMarks", "nothing was recorded here"),
+                   QCoreApplication::translate("WaveMarks", "no data")},
+                  QFontMetrics(painter->font()), area.width() - 2 * kPad);
       painter->drawText(area, Qt::AlignCenter, text);
     }
   }
@@ -195,7 +194,8 @@ void WaveLabels::drawHands(QCPPainter& painter, const QRect& line) const {
     const QFontMetrics metrics(painter.font());
     const QString length = pause.words.isEmpty() ? QString() : pause.words.front();
     const QString text =
-        fitting({tr("hands off %1").arg(length), length}, metrics, bar.width() - 4 * kPad);
+        fitting({QCoreApplication::translate("WaveMarks", "hands off %1").arg(length), length},
+                metrics, bar.width() - 4 * kPad);
     if (text.isEmpty()) {
       continue;
     }
