@@ -46,9 +46,13 @@ DebriefItem effortOf(const BestMinute& minute, const Record& record, const Words
   item.moment = minute.stretch;
   item.when = momentWords(record, minute.stretch.begin, say);
   item.figure = say.length(minute.handsOn);
-  item.sentence = say(QT_TRANSLATE_NOOP(
-                          "Papers", "The steadiest minute: hands were on the chest for %1 of %2."))
-                      .arg(say.length(minute.handsOn), say.length(minute.of));
+  item.sentence =
+      minute.handsOn == minute.of
+          ? say(QT_TRANSLATE_NOOP("Papers",
+                                  "The steadiest minute: hands were on the chest all the time."))
+          : say(QT_TRANSLATE_NOOP("Papers",
+                                  "The steadiest minute: hands were on the chest for %1 of %2."))
+                .arg(say.length(minute.handsOn), say.length(minute.of));
   return item;
 }
 

@@ -184,7 +184,10 @@ DebriefChoice chooseDebrief(const std::vector<Finding>& findings) {
       choice.nearest.reset(); // the only thing to practise stays that
     }
   }
-  choice.effort = choice.well.size() < 2;
+  const bool handsPraised = std::any_of(choice.well.begin(), choice.well.end(), [&](std::size_t i) {
+    return findings[i].rule == DebriefRule::handsOff;
+  });
+  choice.effort = choice.well.size() < 2 && !handsPraised;
   return choice;
 }
 

@@ -96,7 +96,8 @@ struct DebriefChoice {
   std::vector<std::size_t> well, practise;
   /// Nothing lies within its target: the one nearest to it, unless it is all there is to practise.
   std::optional<std::size_t> nearest;
-  /// The best minute is shown beside fewer than two things that went well.
+  /// The best minute is shown beside fewer than two things that went well, unless hands on the
+  /// chest are one of them.
   bool effort = false;
 };
 [[nodiscard]] DebriefChoice chooseDebrief(const std::vector<Finding>& findings);

@@ -637,6 +637,10 @@
         <translation>Davon brauchte die Analyse des Geräts %1.</translation>
     </message>
     <message>
+        <source>The steadiest minute: hands were on the chest all the time.</source>
+        <translation>Die stetigste Minute: durchgehende Druckmassage.</translation>
+    </message>
+    <message>
         <source>The steadiest minute: hands were on the chest for %1 of %2.</source>
         <translation>Die stetigste Minute: Druckmassage in %1 von %2.</translation>
     </message>

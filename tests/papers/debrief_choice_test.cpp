@@ -62,6 +62,11 @@ TEST(DebriefChoice, LessThanATwentiethBeyondIsChosenForNeither) {
   EXPECT_TRUE(choice.effort);
 }
 
+TEST(DebriefChoice, AnEffortIsNotSaidTwice) {
+  EXPECT_TRUE(chooseDebrief({found(DebriefRule::rate, true, 0.5)}).effort);
+  EXPECT_FALSE(chooseDebrief({found(DebriefRule::handsOff, true, 0.5)}).effort);
+}
+
 TEST(DebriefChoice, WithNothingWithinTheNearestIsNamed) {
   auto choice = chooseDebrief(
       {found(DebriefRule::handsOff, false, 2), found(DebriefRule::depth, false, 0.3)});
@@ -141,6 +146,14 @@ TEST(Debrief, AnEffortStandsWhereNothingLiesWithinATarget) {
   EXPECT_FALSE(debrief.wellNote.isEmpty());
   EXPECT_THAT(sentences(debrief.practise),
               ElementsAre("The longest pause lasted 30 s: no reason recorded."));
+}
+
+TEST(Debrief, AMinuteWithoutAnyPauseIsSaidSo) {
+  test::RecordBuilder b;
+  b.from(0, 70, entry::Cpr{}).from(100, 130, entry::Cpr{});
+  const Debrief debrief = debriefOf(b.done());
+  EXPECT_EQ(debrief.well.back().sentence,
+            "The steadiest minute: hands were on the chest all the time.");
 }
 
 TEST(Debrief, AFigureIsNeverRoundedOntoTheOtherSideOfItsTarget) {

@@ -3,6 +3,7 @@
 
 #include "app/window/debrief/replay.h"
 #include "app/window/debrief/replay_bar.h"
+#include "app/window/shell/place_button.h"
 
 #include <QAction>
 #include <QTest>
@@ -155,6 +156,15 @@ TEST_F(ReplayTest, SpacePlaysAndSpeedsHaveKeys) {
   EXPECT_EQ(own.speed(), 8);
   QTest::keyClick(page_->rows()->canvas(), Qt::Key_Space);
   EXPECT_FALSE(own.playing());
+  // The place in view is chosen already: Space plays.
+  for (auto* place : window_.findChildren<PlaceButton*>()) {
+    if (place->isChecked()) {
+      QTest::keyClick(place, Qt::Key_Space);
+      EXPECT_TRUE(own.playing());
+      QTest::keyClick(place, Qt::Key_Space);
+      EXPECT_FALSE(own.playing());
+    }
+  }
   // A button that has the keyboard is pressed by Space, and nothing else.
   auto* button = page_->findChild<ReplayBar*>()->findChild<QToolButton*>();
   ASSERT_TRUE(button->isVisible());

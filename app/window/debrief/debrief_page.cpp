@@ -19,6 +19,8 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace afterbeat::window {
 
 namespace {
@@ -176,6 +178,7 @@ void DebriefPage::refresh() {
   fresh_ = false;
   rows_->setVisible(deck_->debrief().nothing.isEmpty());
   bar_->setVisible(deck_->debrief().nothing.isEmpty());
+  shareRoom();
 }
 
 void DebriefPage::followDeck() {
@@ -299,7 +302,8 @@ void DebriefPage::setType() {
 
 void DebriefPage::shareRoom() {
   const int room = splitter_->height();
-  const int rows = room * (projector_->isChecked() ? 36 : 46) / 100;
+  const int share = room * (projector_->isChecked() ? 36 : 46) / 100;
+  const int rows = std::min(share, rows_->canvas()->mostHeight());
   splitter_->setSizes({rows, room - rows});
 }
 

@@ -17,7 +17,7 @@ namespace afterbeat::window {
 namespace {
 
 constexpr double kMargin = 10;
-constexpr double kLeastRow = 22, kMostRow = 64;
+constexpr double kLeastRow = 22, kMostRow = 96;
 constexpr double kSmallestShare = 0.75;
 constexpr Duration kStep{5'000'000};
 
@@ -29,8 +29,11 @@ DebriefRowsCanvas::DebriefRowsCanvas(Session& session, Selection& selection, QWi
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("Rows of the rescue, two minutes each"));
   connect(&selection_, &Selection::cursorChanged, this, [this] {
+    // Only the rows that the cursor leaves and comes to: while a record is replayed, many times a
+    // second.
+    updateRow(overlay_.cursor);
     overlay_.cursor = selection_.cursor();
-    update();
+    updateRow(overlay_.cursor);
   });
 }
 
@@ -87,6 +90,23 @@ void DebriefRowsCanvas::layOut() {
     updateGeometry();
   }
   update();
+}
+
+void DebriefRowsCanvas::updateRow(std::optional<Time> t) {
+  if (t) {
+    // The cursor's head stands out of the band, by less than the height of a letter.
+    const int head = QFontMetrics(font()).height();
+    update(bandHolding(*t).toAlignedRect().adjusted(-head, -head, head, head / 2));
+  }
+}
+
+int DebriefRowsCanvas::mostHeight() const {
+  if (!picture_) {
+    return 0;
+  }
+  papers::RowsLook most = look_.rows;
+  most.rowHeight = kMostRow;
+  return static_cast<int>(std::ceil(picture_->heightFor(area().width(), most, true) + kMargin));
 }
 
 QRectF DebriefRowsCanvas::bandHolding(Time t) const {

@@ -26,6 +26,8 @@ public:
   /// The stretch that is spoken of.
   void setMoment(std::optional<Interval> moment);
   [[nodiscard]] const papers::RowsOverlay& overlay() const { return overlay_; }
+  /// More than this it cannot use.
+  [[nodiscard]] int mostHeight() const;
   /// The band of the row that holds a moment; empty if none does.
   [[nodiscard]] QRectF bandHolding(Time t) const;
   [[nodiscard]] const papers::RowsPicture* picture() const { return picture_.get(); }
@@ -43,6 +45,7 @@ protected:
 
 private:
   void layOut();
+  void updateRow(std::optional<Time> t);
   [[nodiscard]] QRectF area() const;
 
   Session& session_;

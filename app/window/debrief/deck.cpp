@@ -28,7 +28,8 @@ namespace {
 
 QString ruleId(const char* column, papers::DebriefRule rule) {
   const std::string_view name = papers::ruleName(rule);
-  return QLatin1String(column) + QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
+  return QLatin1String(column) +
+         QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
 }
 
 std::vector<papers::DebriefLine> asLines(const QList<DeckLine>& lines) {
@@ -61,7 +62,7 @@ void Deck::setDebrief(papers::Debrief debrief, bool fresh) {
 QString Deck::textOf(const QString& id, const QString& chosenText) const {
   const auto reworded = edits_.reworded.constFind(id);
   return reworded != edits_.reworded.constEnd() && reworded->of == chosenText ? reworded->text
-                                                                               : chosenText;
+                                                                              : chosenText;
 }
 
 QList<DeckLine> Deck::chosen(DeckColumn column) const {
@@ -129,8 +130,7 @@ void Deck::strike(const QString& id) {
 
 void Deck::reword(const QString& id, const QString& text) {
   const QString trimmed = text.simplified();
-  for (const DeckColumn column :
-       {DeckColumn::well, DeckColumn::practise, DeckColumn::questions}) {
+  for (const DeckColumn column : {DeckColumn::well, DeckColumn::practise, DeckColumn::questions}) {
     for (const DeckLine& line : lines(column)) {
       if (line.id != id || trimmed.isEmpty() || line.text == trimmed) {
         continue;

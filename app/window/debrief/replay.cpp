@@ -39,8 +39,7 @@ Replay::Replay(Session& session, Selection& selection, QObject* parent, Clock cl
     setPlaying(false);
   });
   connect(&session_, &Session::figuresChanged, this, [this] {
-    teller_ =
-        std::make_unique<papers::NowTeller>(session_.record(), session_.figures(), words());
+    teller_ = std::make_unique<papers::NowTeller>(session_.record(), session_.figures(), words());
     emit changed();
   });
   connect(&session_, &Session::stateChanged, this, [this] {
@@ -204,8 +203,11 @@ void Replay::step(bool forward) {
 bool Replay::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::ShortcutOverride) {
     // A button that has the keyboard is pressed by Space, a list scrolls by its own keys.
+    // A choice that is made already has no use for Space.
     const auto key = static_cast<QKeyEvent*>(event)->key();
-    const bool own = (key == Qt::Key_Space && qobject_cast<QAbstractButton*>(watched)) ||
+    const auto* button = qobject_cast<QAbstractButton*>(watched);
+    const bool own = (key == Qt::Key_Space && button != nullptr &&
+                      !(button->autoExclusive() && button->isChecked())) ||
                      ((key == Qt::Key_PageDown || key == Qt::Key_PageUp) &&
                       static_cast<QKeyEvent*>(event)->modifiers() == Qt::NoModifier &&
                       qobject_cast<QAbstractItemView*>(watched));

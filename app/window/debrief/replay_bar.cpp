@@ -81,9 +81,9 @@ void ReplayBar::restyle() {
   now_->setFont(large);
   // Room for the longer of both words: nothing moves when it starts.
   const QFontMetrics metrics(font());
-  play_->setMinimumWidth(std::max(metrics.horizontalAdvance(tr("❚❚ Pause")),
-                                  metrics.horizontalAdvance(tr("▶ Play"))) +
-                         24);
+  play_->setMinimumWidth(
+      std::max(metrics.horizontalAdvance(tr("❚❚ Pause")), metrics.horizontalAdvance(tr("▶ Play"))) +
+      24);
   play_->setFont(font());
   for (QToolButton* button : speeds_) {
     button->setFont(font());
