@@ -44,6 +44,7 @@ ReplayBar::ReplayBar(Replay& replay, QWidget* parent)
     auto* button = buttonFor(action, plain(action), this);
     button->setText(action->iconText());
     speeds_ << button;
+    connect(button, &QToolButton::toggled, this, [this, button] { markSpeed(button); });
     layout->addWidget(button);
   }
   layout->addSpacing(12);
@@ -65,12 +66,29 @@ void ReplayBar::follow() {
   play_->setChecked(replay_.playing());
   play_->setText(replay_.playing() ? tr("❚❚ Pause") : tr("▶ Play"));
   for (qsizetype i = 0; i < speeds_.size(); ++i) {
-    speeds_[i]->setChecked(Replay::kSpeeds[static_cast<std::size_t>(i)] == replay_.speed());
+    const bool chosen = Replay::kSpeeds[static_cast<std::size_t>(i)] == replay_.speed();
+    if (chosen != speeds_[i]->isChecked()) {
+      speeds_[i]->setChecked(chosen);
+    }
   }
 }
 
 QString ReplayBar::asText() const {
   return QStringLiteral("%1  %2").arg(clock_->text(), now_->whole());
+}
+
+/// The chosen speed is told by weight and by colour, in the dark too.
+void ReplayBar::markSpeed(QToolButton* button) {
+  const Look look = Look::of(palette(), font());
+  QFont type = font();
+  type.setBold(button->isChecked());
+  button->setFont(type);
+  QPalette colours = palette();
+  if (button->isChecked()) {
+    colours.setColor(QPalette::Button, look.accent);
+    colours.setColor(QPalette::ButtonText, look.paper);
+  }
+  button->setPalette(colours);
 }
 
 void ReplayBar::restyle() {
@@ -86,14 +104,14 @@ void ReplayBar::restyle() {
       24);
   play_->setFont(font());
   for (QToolButton* button : speeds_) {
-    button->setFont(font());
+    markSpeed(button);
     button->setMinimumWidth(metrics.horizontalAdvance(QStringLiteral("8×")) + 20);
   }
 }
 
 void ReplayBar::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
-  if (event->type() == QEvent::FontChange) {
+  if (event->type() == QEvent::FontChange || event->type() == QEvent::PaletteChange) {
     restyle();
   }
 }

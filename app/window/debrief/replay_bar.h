@@ -25,6 +25,7 @@ protected:
 private:
   void follow();
   void restyle();
+  void markSpeed(QToolButton* button);
 
   Replay& replay_;
   QToolButton* play_;
