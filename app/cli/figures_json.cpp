@@ -100,7 +100,7 @@ Json minuteJson(const MinuteRow& row) {
           {"arrest_s", number(row.arrest)},           {"hands_off_s", number(row.handsOff)},
           {"compressions", number(row.compressions)}, {"rate", number(row.rate)},
           {"rate_in_range", number(row.rateInRange)}, {"depth", number(row.depth)},
-          {"ventilations", number(row.ventilations)}, {"shocks", row.shocks}};
+          {"ventilations", number(row.ventilations)}, {"shocks", number(row.shocks)}};
 }
 
 Json cycleJson(const CycleRow& row) {

@@ -178,7 +178,8 @@ struct MinuteRow {
   std::optional<int> compressions;
   std::optional<double> rate, rateInRange, depth;
   std::optional<int> ventilations;
-  int shocks = 0;
+  /// Delivered ones.
+  std::optional<int> shocks;
 };
 
 /// From one analysis (and its shock) to the next; `open` before the first and after the last.

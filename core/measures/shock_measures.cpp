@@ -80,9 +80,13 @@ bool deliveryUnknown(const Entry& entry) {
   return shock != nullptr && entry.hasTime && !shock->delivered;
 }
 
-/// Whether anything shows that a defibrillator was recorded [S3].
+/// Whether a defibrillator's own recording is part of the record [S3]: only then does "none" follow
+/// from no entry.
 bool defibrillatorRecorded(const Record& record) {
   return std::any_of(record.entries.begin(), record.entries.end(), [](const Entry& entry) {
+    if (entry.source != Source::device) {
+      return false;
+    }
     return deliveryUnknown(entry) || entry.complete<entry::PowerOn>() != nullptr ||
            entry.complete<entry::PowerOff>() != nullptr ||
            entry.complete<entry::Electrodes>() != nullptr ||
@@ -92,9 +96,10 @@ bool defibrillatorRecorded(const Record& record) {
   });
 }
 
+/// What was noted is counted whoever noted it; that there was none needs a device's recording [S3].
 Measure countOf(MeasureId id, bool covered, std::vector<WorkingPart> parts) {
   const auto n = static_cast<double>(parts.size());
-  return covered ? recorded(id, n, std::move(parts)) : notRecorded(id);
+  return covered || n > 0 ? recorded(id, n, std::move(parts)) : notRecorded(id);
 }
 
 void addShockCounts(const Record& record, bool covered, std::vector<Measure>& into) {
@@ -143,8 +148,9 @@ void addAnalyses(const Record& record, bool covered, std::vector<Measure>& into)
       }
     }
   }
+  const bool adviceKnown = covered || !all.empty();
   into.push_back(countOf(MeasureId::analyses, covered, std::move(all)));
-  into.push_back(countOf(MeasureId::analysesAdvisingShock, covered, std::move(advising)));
+  into.push_back(countOf(MeasureId::analysesAdvisingShock, adviceKnown, std::move(advising)));
 }
 
 } // namespace

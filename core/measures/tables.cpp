@@ -75,12 +75,16 @@ private:
 void countMoments(const Record& record, const Figures& figures, const Epochs& epochs,
                   std::vector<MinuteRow>& rows) {
   const bool breathsRecorded = figures[MeasureId::ventilations].status == Status::ok;
+  const bool shocksRecorded = figures[MeasureId::shocksDelivered].status == Status::ok;
   for (MinuteRow& row : rows) {
     if (breathsRecorded) {
       row.ventilations = 0;
     }
     if (!figures.compressions.empty()) {
       row.compressions = 0;
+    }
+    if (shocksRecorded) {
+      row.shocks = 0;
     }
   }
   for (const Entry& entry : record.entries) {
@@ -91,7 +95,7 @@ void countMoments(const Record& record, const Figures& figures, const Epochs& ep
   }
   for (const ShockFigures& shock : figures.shocks) {
     if (shock.number > 0) {
-      ++rows[epochs.of(shock.t)].shocks;
+      ++*rows[epochs.of(shock.t)].shocks;
     }
   }
 }

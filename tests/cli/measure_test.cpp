@@ -82,6 +82,28 @@ TEST(Measure, TextSaysNotRecordedInWords) {
   EXPECT_NE(ran.out.find("2026-03-14 09:12:30"), std::string::npos) << "the record's own zone";
 }
 
+TEST(Measure, AShockThatOnlyAPersonNotedMakesNoZeros) {
+  const Folder folder;
+  folder.write("r.resuslog",
+               sealed({R"({"resuslog":"1.0","kind":"rescue","synthetic":true})",
+                       R"({"t":0,"type":"cpr","end":30,"source":"observer"})",
+                       R"({"t":32,"type":"shock","delivered":true,"source":"observer"})"}));
+  const Ran text = folder.cli({"measure", "r.resuslog"});
+  EXPECT_NE(text.out.find("Shocks given                          1"), std::string::npos)
+      << text.out;
+  for (const char* title :
+       {"Shocks not given", "Rhythm analyses", "Analyses that advised a shock"}) {
+    const auto found = text.out.find(title);
+    ASSERT_NE(found, std::string::npos) << title << text.out;
+    const std::string line = text.out.substr(found, text.out.find('\n', found) - found);
+    EXPECT_NE(line.find("not recorded"), std::string::npos) << line;
+  }
+  const Json figures = Json::parse(folder.cli({"measure", "r.resuslog", "--json"}).out);
+  EXPECT_EQ(find(figures, "shocks_delivered").at("value"), 1);
+  EXPECT_EQ(find(figures, "shocks_withheld").at("status"), "not_recorded");
+  EXPECT_EQ(find(figures, "analyses").at("status"), "not_recorded");
+}
+
 TEST(Measure, AnErrorInTheDataIsTheExitAndFiguresStillCome) {
   const Folder folder;
   auto lines = smallRescue();

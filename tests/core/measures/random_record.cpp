@@ -108,6 +108,9 @@ private:
       e.end = atMs(ms + *lengthMs);
     }
     e.data = std::move(data);
+    if (s_.observerOnly || item.place % 7 == 0) {
+      e.source = item.detail % 6 == 5 ? Source::derived : Source::observer;
+    }
     if (item.flaw == 0) {
       e.incomplete = true;
       spoil(e, item.detail);
@@ -162,6 +165,7 @@ private:
         c.fullRelease = n % 3 != 0;
       }
       Entry& e = put(item, ms, c);
+      e.source = Source::device;
       if (!s_.oneStream) {
         e.source =
             pick(std::array{Source::device, Source::device, Source::observer, Source::derived},
@@ -332,6 +336,7 @@ rc::Gen<Scenario> frames() {
                      s.without = std::get<3>(n) & std::get<4>(n);
                      s.oneStream = std::get<5>(n) == 0;
                      s.patient = std::get<6>(n);
+                     s.observerOnly = s.patient == 7;
                      s.threshold = std::get<7>(n);
                      s.profile = std::get<8>(n);
                      s.recordEnd = std::get<9>(n) % 2 == 1;

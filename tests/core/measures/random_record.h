@@ -38,6 +38,8 @@ struct Scenario {
   int without = 0;
   /// All compressions are of one source and no part.
   bool oneStream = false;
+  /// Everything but the compressions was noted by a person or derived.
+  bool observerOnly = false;
   int patient = 0, threshold = 0, profile = 0;
   bool recordEnd = false, samples = false;
 };

@@ -80,7 +80,10 @@ void shockPauses(const Figures& figures, Sheet& sheet) {
 
 namespace {
 
-bool showsADefibrillator(const Entry& e) {
+bool writtenByADefibrillator(const Entry& e) {
+  if (e.source != Source::device) {
+    return false;
+  }
   const auto* shock = std::get_if<entry::Shock>(&e.data);
   if (shock != nullptr && e.hasTime && (!e.incomplete || !shock->delivered)) {
     return true;
@@ -94,6 +97,10 @@ bool showsADefibrillator(const Entry& e) {
 }
 
 } // namespace
+
+bool holdsADefibrillatorsRecording(const Facts& f) {
+  return std::any_of(f.record.entries.begin(), f.record.entries.end(), writtenByADefibrillator);
+}
 
 void deviceCounts(const Facts& f, const Figures& figures, Sheet& sheet) {
   int delivered = 0, withheld = 0, unknown = 0, withEnergy = 0, advising = 0;
@@ -116,11 +123,17 @@ void deviceCounts(const Facts& f, const Figures& figures, Sheet& sheet) {
   } else if (withEnergy == delivered) {
     sheet.value(MeasureId::energyTotal, energy);
   }
-  if (std::any_of(f.record.entries.begin(), f.record.entries.end(), showsADefibrillator)) {
-    sheet.value(MeasureId::shocksDelivered, delivered);
-    sheet.value(MeasureId::shocksWithheld, withheld);
-    sheet.value(MeasureId::shocksUnknown, unknown);
-    sheet.value(MeasureId::analyses, static_cast<double>(f.analyses.size()));
+  const int analyses = static_cast<int>(f.analyses.size());
+  const bool noneIsKnown = holdsADefibrillatorsRecording(f);
+  for (const auto& [id, n] : {std::pair{MeasureId::shocksDelivered, delivered},
+                              {MeasureId::shocksWithheld, withheld},
+                              {MeasureId::shocksUnknown, unknown},
+                              {MeasureId::analyses, analyses}}) {
+    if (n > 0 || noneIsKnown) {
+      sheet.value(id, n);
+    }
+  }
+  if (analyses > 0 || noneIsKnown) {
     sheet.value(MeasureId::analysesAdvisingShock, advising);
   }
 }

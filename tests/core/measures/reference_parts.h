@@ -22,6 +22,9 @@ namespace afterbeat::reference {
 [[nodiscard]] std::optional<Time> latest(const Facts& f,
                                          const std::function<bool(const Entry&)>& skip);
 
+/// Whether "no shock" and "no analysis" would have been recorded, had it been otherwise.
+[[nodiscard]] bool holdsADefibrillatorsRecording(const Facts& f);
+
 /// Everything the three states of a measure need.
 class Sheet {
 public:

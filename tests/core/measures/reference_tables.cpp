@@ -51,8 +51,11 @@ MinuteRow minute(const Facts& f, int from, int to, bool last) {
   row.rate = r.rate;
   row.rateInRange = r.inRange;
   row.depth = meanDepth(f, has);
-  for (const DeliveredShock& s : f.delivered) {
-    row.shocks += has(s.at) ? 1 : 0;
+  if (!f.delivered.empty() || holdsADefibrillatorsRecording(f)) {
+    row.shocks = 0;
+    for (const DeliveredShock& s : f.delivered) {
+      *row.shocks += has(s.at) ? 1 : 0;
+    }
   }
   return row;
 }

@@ -265,6 +265,55 @@ TEST(Evidence, NothingRecordedIsNoNumber) {
   EXPECT_TRUE(attached.pauses.empty());
 }
 
+// ---- what a person noted, without a device's recording: no kind says anything about another
+
+Story noted(EntryData data) {
+  Story story;
+  story.compressions(0, 21, 0.5);
+  story.add(12, std::move(data)).source = Source::observer;
+  return story;
+}
+
+TEST(NotedByAPerson, AShockSaysNothingOfAnalysesOrWithheldOnes) {
+  const Figures f = noted(entry::Shock{true, {}, {}, ""}).figures();
+  expectValue(f, MeasureId::shocksDelivered, 1);
+  expectStatus(f, MeasureId::shocksWithheld, Status::notRecorded);
+  expectStatus(f, MeasureId::shocksUnknown, Status::notRecorded);
+  expectStatus(f, MeasureId::analyses, Status::notRecorded);
+  expectStatus(f, MeasureId::analysesAdvisingShock, Status::notRecorded);
+  EXPECT_EQ(f.minutes.at(0).shocks, 1);
+}
+
+TEST(NotedByAPerson, AnAnalysisSaysNothingOfShocksButItsAdvice) {
+  Story story = noted(entry::Analysis{Advice::noShock});
+  story.record.entries.back().end = Story::at(14);
+  const Figures f = story.figures();
+  expectValue(f, MeasureId::analyses, 1);
+  expectValue(f, MeasureId::analysesAdvisingShock, 0);
+  expectStatus(f, MeasureId::shocksDelivered, Status::notRecorded);
+  EXPECT_FALSE(f.minutes.at(0).shocks.has_value());
+}
+
+TEST(NotedByAPerson, AShockThatMayHaveBeenGivenIsNoZero) {
+  const Figures f = noted(entry::Shock{}).figures();
+  expectValue(f, MeasureId::shocksUnknown, 1);
+  expectStatus(f, MeasureId::shocksDelivered, Status::notRecorded);
+  expectStatus(f, MeasureId::shocksWithheld, Status::notRecorded);
+}
+
+TEST(NotedByAPerson, SwitchingOnIsNotTheDevicesRecording) {
+  const Figures byPerson = noted(entry::PowerOn{}).figures();
+  expectStatus(byPerson, MeasureId::shocksDelivered, Status::notRecorded);
+  expectStatus(byPerson, MeasureId::analyses, Status::notRecorded);
+  // The device's own one is.
+  Story story = noted(entry::PowerOn{});
+  story.add(0, entry::PowerOn{});
+  const Figures byDevice = story.figures();
+  expectValue(byDevice, MeasureId::shocksDelivered, 0);
+  expectValue(byDevice, MeasureId::analyses, 0);
+  EXPECT_EQ(byDevice.minutes.at(0).shocks, 0);
+}
+
 // ---- rates from stretches
 
 TEST(CompressionRateFromStretches, IsWeightedByLength) {
