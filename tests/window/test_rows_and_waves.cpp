@@ -77,14 +77,14 @@ TEST_F(RowsAndWaves, StepsGoFromPauseToPauseAndShockToShock) {
   open(sample("ferry-terminal.resuslog"));
   const Figures& figures = window_.session().figures();
   window_.selection().lookAt(window_.selection().extent().begin);
-  QAction* nextPause = page_->rows()->actions()[0];
+  QAction* nextPause = page_->stepping()->actions()[0];
   for (const Pause& pause : figures.pauses) {
     nextPause->trigger();
     const Interval& shown = window_.selection().stretch();
     EXPECT_TRUE(shown.holds(pause.stretch.begin) && shown.holds(pause.stretch.end));
   }
   window_.selection().lookAt(window_.selection().extent().begin);
-  QAction* nextShock = page_->rows()->actions()[2];
+  QAction* nextShock = page_->stepping()->actions()[2];
   int number = 0;
   for (std::size_t i = 0; i < figures.shocks.size(); ++i) {
     nextShock->trigger();

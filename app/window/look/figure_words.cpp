@@ -106,11 +106,23 @@ QString shockWords(const ShockFigures& shock) {
 } // namespace
 
 QString momentWords(const Record& record, Time t, bool tenths) {
-  if (const auto wall = wallTimeAt(record, t)) {
-    const QString clock = QString::fromStdString(formatClock(*wall));
-    return tenths ? clock + tenthOf(wall->local().time_since_epoch().count()) : clock;
+  const Moments moments(record);
+  return moments.hasClock() ? moments.clock(t, tenths) : Moments::onRecord(t, tenths);
+}
+
+QString Moments::clock(Time t, bool tenths) const {
+  if (!zero_) {
+    return {};
   }
-  return tenths ? recordTime(t) + tenthOf(std::llabs(t.time_since_epoch().count())) : recordTime(t);
+  WallTime wall = *zero_;
+  wall.utc += t.time_since_epoch();
+  const QString clock = QString::fromStdString(formatClock(wall));
+  return tenths ? clock + tenthOf(wall.local().time_since_epoch().count()) : clock;
+}
+
+QString Moments::onRecord(Time t, bool tenths) {
+  return tenths ? recordTime(t) + tenthOf(std::llabs(t.time_since_epoch().count()))
+                : recordTime(t);
 }
 
 QString lengthWords(Duration length) {

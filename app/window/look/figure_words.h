@@ -5,11 +5,28 @@
 
 #include <QString>
 
+#include <optional>
+
 namespace afterbeat::window {
 
 /// The clock time of a moment ("09:15:07"), or its time on the record ("3:07", "−0:12") where no
 /// clock can be trusted. With `tenths` one decimal.
 [[nodiscard]] QString momentWords(const Record& record, Time t, bool tenths = false);
+
+/// Tells many moments of one record: the clock is looked up once.
+class Moments {
+public:
+  explicit Moments(const Record& record) : zero_(wallTimeAt(record, Time{})) {}
+  /// The record's clock can be trusted.
+  [[nodiscard]] bool hasClock() const { return zero_.has_value(); }
+  /// "09:15:07.3"; empty without a clock.
+  [[nodiscard]] QString clock(Time t, bool tenths = true) const;
+  /// "3:07.3", "−0:12.0" on the record's own axis.
+  [[nodiscard]] static QString onRecord(Time t, bool tenths = true);
+
+private:
+  std::optional<WallTime> zero_;
+};
 
 /// "0.4 s", "28.4 s", "2 min 52 s": to a tenth below a minute.
 [[nodiscard]] QString lengthWords(Duration length);

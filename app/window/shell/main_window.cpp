@@ -3,6 +3,8 @@
 #include "app/window/debrief/debrief_page.h"
 #include "app/window/debrief/replay.h"
 #include "app/window/figures/headline_strip.h"
+#include "app/window/finding/happenings_view.h"
+#include "app/window/finding/stepping.h"
 #include "app/window/handover/handover_actions.h"
 #include "app/window/handover/handover_page.h"
 #include "app/window/look/appearance.h"
@@ -68,6 +70,10 @@ MainWindow::MainWindow()
   connect(session_, &Session::recordChanged, this, &MainWindow::showTitle);
   connect(session_, &Session::figuresChanged, this, &MainWindow::tellComplete);
   connect(recordPage_, &RecordPage::pictureComplete, this, &MainWindow::pictureComplete);
+  connect(recordPage_->stepping(), &Stepping::nowhere, this, [this](const QString& sentence) {
+    constexpr int kReadMs = 4000;
+    statusBar()->showMessage(sentence, kReadMs);
+  });
   connect(settings_, &FigureSettingsActions::problem, notices_, &NoticeBar::say);
   connect(handover_, &HandoverActions::problem, notices_, &NoticeBar::say);
   connect(debriefPage_, &DebriefPage::said, notices_, &NoticeBar::say);
@@ -164,7 +170,8 @@ void MainWindow::buildMenus() {
   QMenu* go = menuBar()->addMenu(tr("&Go"));
   go->addActions(places_->actions());
   go->addSeparator();
-  go->addActions(recordPage_->rows()->actions());
+  go->addActions(recordPage_->stepping()->actions());
+  go->addAction(recordPage_->panel()->happenings()->find());
   go->addSeparator();
   go->addActions(recordPage_->waves()->actions());
   go->addSeparator();

@@ -5,6 +5,7 @@
 #include "app/window/figures/headline_strip.h"
 #include "app/window/figures/measures_list.h"
 #include "app/window/figures/working_panel.h"
+#include "app/window/finding/stepping.h"
 #include "app/window/look/figure_words.h"
 #include "app/window/look/remembered.h"
 #include "app/window/problems/problems_view.h"
@@ -13,6 +14,7 @@
 #include "app/window/session/session.h"
 #include "app/window/shell/lower_area.h"
 #include "app/window/shell/side_panel.h"
+#include "app/window/tables/tables_view.h"
 #include "app/window/waves/waves_plot.h"
 #include "app/window/waves/waves_view.h"
 
@@ -52,11 +54,13 @@ RecordPage::RecordPage(Session& session, Selection& selection, QWidget* parent)
       headlines_(new HeadlineStrip(session, selection, this)),
       problemsStrip_(new ProblemsStrip(session, *panel_->problems(), panel_->showProblems(), this)),
       rows_(new RowsView(session, selection)), waves_(new WavesView(session, selection)),
-      lower_(new LowerArea), across_(new QSplitter(Qt::Horizontal, this)),
-      down_(new QSplitter(Qt::Vertical)),
+      tables_(new TablesView(session, selection)), lower_(new LowerArea),
+      stepping_(new Stepping(session, selection, this)),
+      across_(new QSplitter(Qt::Horizontal, this)), down_(new QSplitter(Qt::Vertical)),
       nextPlace_(new QAction(tr("Go to the next place"), this)) {
   down_->addWidget(rows_);
   lower_->addPage(waves_, tr("Waves"), tr("Show the &waves"), Qt::SHIFT | Qt::Key_F2);
+  lower_->addPage(tables_, tr("Tables"), tr("Show the &tables"), Qt::SHIFT | Qt::Key_F3);
   down_->addWidget(lower_);
   down_->setStretchFactor(0, 3);
   down_->setStretchFactor(1, 2);
@@ -151,6 +155,7 @@ void RecordPage::fitWaves() {
 void RecordPage::goToNextPlace() {
   const QList<QWidget*> places{headlines_->cards().value(0), rows_->canvas(),
                                waves_->hasTracks() ? waves_->plot() : nullptr,
+                               tables_->currentTable(),
                                panel_->currentWidget() == panel_->working()
                                    ? static_cast<QWidget*>(panel_->working()->table())
                                    : panel_->currentWidget()};

@@ -17,6 +17,8 @@ class RowsView;
 class Selection;
 class Session;
 class SidePanel;
+class Stepping;
+class TablesView;
 class WavesView;
 
 /// Puts the places beside each other; what they show they know themselves.
@@ -29,6 +31,8 @@ public:
   [[nodiscard]] ProblemsStrip* problemsStrip() const { return problemsStrip_; }
   [[nodiscard]] RowsView* rows() const { return rows_; }
   [[nodiscard]] WavesView* waves() const { return waves_; }
+  [[nodiscard]] TablesView* tables() const { return tables_; }
+  [[nodiscard]] Stepping* stepping() const { return stepping_; }
   [[nodiscard]] SidePanel* panel() const { return panel_; }
   [[nodiscard]] LowerArea* lower() const { return lower_; }
   /// Moving the keyboard from place to place.
@@ -54,7 +58,9 @@ private:
   ProblemsStrip* problemsStrip_;
   RowsView* rows_;
   WavesView* waves_;
+  TablesView* tables_;
   LowerArea* lower_;
+  Stepping* stepping_;
   QSplitter *across_, *down_;
   QAction* nextPlace_;
   /// A record was opened whose figures have not been shown yet.

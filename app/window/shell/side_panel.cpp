@@ -2,6 +2,7 @@
 
 #include "app/window/figures/measures_list.h"
 #include "app/window/figures/working_panel.h"
+#include "app/window/finding/happenings_view.h"
 #include "app/window/problems/problems_view.h"
 
 #include <QAction>
@@ -11,15 +12,21 @@ namespace afterbeat::window {
 
 SidePanel::SidePanel(Session& session, Selection& selection, QWidget* parent)
     : QTabWidget(parent), working_(new WorkingPanel(session, selection)),
-      measures_(new MeasuresList(session, selection)), problems_(new ProblemsView(session)) {
+      measures_(new MeasuresList(session, selection)),
+      happenings_(new HappeningsView(session, selection)), problems_(new ProblemsView(session)) {
   setDocumentMode(true);
   setAccessibleName(tr("Figures and problems"));
   tabBar()->setAccessibleName(tr("What the panel shows"));
+  // All tabs in view, however long their names are in a language.
+  tabBar()->setUsesScrollButtons(false);
+  tabBar()->setElideMode(Qt::ElideRight);
   setMinimumWidth(280);
   addPage(working_, tr("Working"), tr("Show the working of the figure"), Qt::Key_F2);
-  addPage(measures_, tr("All figures"), tr("Show all figures"), Qt::Key_F3);
+  addPage(measures_, tr("Figures"), tr("Show all figures"), Qt::Key_F3);
+  addPage(happenings_, tr("Events"), tr("Show what happened"), Qt::Key_F10);
   showProblems_ = addPage(problems_, tr("Problems"), tr("Show the problems"), Qt::Key_F5);
   connect(measures_, &MeasuresList::chosen, this, &SidePanel::showWorking);
+  connect(happenings_, &HappeningsView::wanted, this, [this] { setCurrentWidget(happenings_); });
   connect(problems_, &ProblemsView::changed, this, [this] {
     const int found = problems_->problems().rowCount();
     setTabText(indexOf(problems_), found > 0 ? tr("Problems (%1)").arg(found) : tr("Problems"));

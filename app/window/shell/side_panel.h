@@ -8,6 +8,7 @@ class QAction;
 
 namespace afterbeat::window {
 
+class HappeningsView;
 class MeasuresList;
 class ProblemsView;
 class Selection;
@@ -21,6 +22,7 @@ public:
   SidePanel(Session& session, Selection& selection, QWidget* parent = nullptr);
   [[nodiscard]] WorkingPanel* working() const { return working_; }
   [[nodiscard]] MeasuresList* measures() const { return measures_; }
+  [[nodiscard]] HappeningsView* happenings() const { return happenings_; }
   [[nodiscard]] ProblemsView* problems() const { return problems_; }
   /// One for each page, in their order.
   [[nodiscard]] const QList<QAction*>& actions() const { return actions_; }
@@ -32,6 +34,7 @@ private:
 
   WorkingPanel* working_;
   MeasuresList* measures_;
+  HappeningsView* happenings_;
   ProblemsView* problems_;
   QList<QAction*> actions_;
   QAction* showProblems_;
