@@ -51,6 +51,7 @@ struct RowsOverlay {
 };
 
 struct RowsModel;
+struct RowsLayout;
 
 /// Where everything lies for one record in one width; cheap to ask, built once.
 ///
@@ -85,11 +86,36 @@ public:
                                bool legend = true, bool fit = false) const;
   /// What the picture says, row by row, for a screen reader.
   [[nodiscard]] QString asText() const;
+  /// The same for one row; empty for a row that is not there.
+  [[nodiscard]] QString rowAsText(int index) const;
   /// What is shown, before it is laid out; for tests.
   [[nodiscard]] const RowsModel& model() const { return *model_; }
 
 private:
+  friend class RowsPlaced;
   std::shared_ptr<const RowsModel> model_;
+};
+
+/// A rows picture laid out once for one area, so that painting and asking again cost little: a
+/// window keeps what `paint` made and lays `paintOverlay` over it, frame by frame.
+class RowsPlaced {
+public:
+  RowsPlaced(const RowsPicture& picture, const QRectF& area, const RowsLook& look,
+             bool legend = true, bool fit = false);
+
+  /// Everything but what is selected or pointed at; with the stretches of a working.
+  void paint(QPainter& painter, const std::vector<Interval>& working = {}) const;
+  /// The selected stretch and the cursor alone.
+  void paintOverlay(QPainter& painter, const RowsOverlay& overlay) const;
+  /// Where `paintOverlay` paints: one rectangle for each row that is touched.
+  [[nodiscard]] std::vector<QRectF> touched(const RowsOverlay& overlay) const;
+  [[nodiscard]] std::optional<Time> timeAt(const QPointF& point) const;
+  [[nodiscard]] QRectF rowRect(int index) const;
+
+private:
+  std::shared_ptr<const RowsModel> model_;
+  RowsLook look_;
+  std::shared_ptr<const RowsLayout> layout_;
 };
 
 } // namespace afterbeat::papers

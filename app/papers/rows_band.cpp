@@ -38,6 +38,14 @@ void RowPainter::paintCorridor() {
   const double low = place_.band.bottom() - heightOf(model_.corridor->low);
   const double high = place_.band.bottom() - heightOf(model_.corridor->high);
   painter_.fillRect(QRectF(at->from, high, at->length(), low - high), look_.target);
+  if (corridorHeights().empty()) {
+    // A tint alone is lost without colour: quiet lines behind the band keep the limits.
+    const double thick = raster_ ? 1.0 : line_ * 0.8;
+    painter_.setRenderHint(QPainter::Antialiasing, !raster_);
+    for (const double y : {low, high}) {
+      painter_.fillRect(QRectF(at->from, y - thick / 2, at->length(), thick), look_.hatch);
+    }
+  }
 }
 
 /// Dots along the limits of the corridor; `over`: in paper's colour, where a band hides them.
@@ -60,7 +68,7 @@ void RowPainter::paintDots(double from, double to, double y, bool over) {
 }
 
 std::vector<double> RowPainter::corridorHeights() const {
-  // In a low band the dots would hide more than they tell; the tint remains.
+  // In a low band dots would hide more than they tell.
   if (!model_.corridor || model_.runs.empty() ||
       place_.band.height() < kLeastForDots * geometry_.sizes.small) {
     return {};

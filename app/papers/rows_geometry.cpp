@@ -22,7 +22,7 @@ RowSizes fullSizes(const RowsModel& model, double text, double band) {
   const bool above = static_cast<std::size_t>(below) < model.marks.size();
   sizes.above = sizes.small * (above ? 1.55 : 0.5);
   sizes.band = std::max(band, sizes.small * 1.3);
-  sizes.below = sizes.small * (below > 0 ? 2.3 : 0.9);
+  sizes.below = sizes.small * (below > 0 || !model.cycles.empty() ? 2.3 : 0.9);
   return sizes;
 }
 
@@ -31,9 +31,9 @@ RowSizes denseSizes(double text, double band = 0) {
   sizes.detail = RowDetail::dense;
   sizes.text = text;
   sizes.small = text;
-  sizes.above = text * 0.15;
+  sizes.above = text * 0.16;
   sizes.band = std::max(band, text * 1.2);
-  sizes.below = text * 0.6;
+  sizes.below = text * 0.62;
   return sizes;
 }
 
@@ -69,10 +69,6 @@ std::vector<RowSizes> sizesToTry(const RowsModel& model, double text, const Rows
   return sizes;
 }
 
-bool oneLineLabels(const RowSizes& sizes, const Lettering& lettering) {
-  return sizes.band < lettering.capHeight(sizes.text) + lettering.lineHeight(sizes.small);
-}
-
 double labelWidth(const RowsModel& model, const Lettering& lettering, const RowSizes& sizes) {
   double minutes = 0;
   double clock = 0;
@@ -101,7 +97,7 @@ double legendHeight(const RowsModel& model, const Lettering& lettering, const Ro
     }
     x += wide;
   }
-  return size * 0.8 + lines * size * 1.7;
+  return size * 0.7 + lines * size * kLegendLine;
 }
 
 double heightOf(const RowsModel& model, const Lettering& lettering, const RowSizes& sizes,
@@ -131,6 +127,10 @@ void leaveOutTheMiddle(RowsGeometry& geometry, int count, double top, double roo
 }
 
 } // namespace
+
+bool oneLineLabels(const RowSizes& sizes, const Lettering& lettering) {
+  return sizes.band < lettering.capHeight(sizes.text) + 1 + 2 * kLabelStep * sizes.small;
+}
 
 double RowsGeometry::x(const Interval& row, Time t) const {
   return left + width * seconds(t - row.begin) / seconds(RowsPicture::kRowLength);

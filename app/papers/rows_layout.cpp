@@ -1,4 +1,5 @@
 #include "app/papers/rows_layout.h"
+#include "app/papers/rows_lane.h"
 
 #include <QCoreApplication>
 
@@ -9,39 +10,6 @@ namespace afterbeat::papers {
 
 namespace {
 
-/// A horizontal strip in which things must not lie on each other.
-class Lane {
-public:
-  void take(double from, double to) { taken_.emplace_back(from, to); }
-  [[nodiscard]] bool isFree(double from, double to) const {
-    return std::none_of(taken_.begin(), taken_.end(),
-                        [&](const auto& other) { return from < other.second && to > other.first; });
-  }
-  /// The widest free part of [from, to].
-  [[nodiscard]] std::pair<double, double> widestFree(double from, double to) const {
-    auto taken = taken_;
-    std::sort(taken.begin(), taken.end());
-    std::pair<double, double> best{from, from};
-    double cursor = from;
-    for (const auto& [begin, end] : taken) {
-      if (end <= from || begin >= to) {
-        continue;
-      }
-      if (begin - cursor > best.second - best.first) {
-        best = {cursor, begin};
-      }
-      cursor = std::max(cursor, end);
-    }
-    if (to - cursor > best.second - best.first) {
-      best = {cursor, to};
-    }
-    return best;
-  }
-
-private:
-  std::vector<std::pair<double, double>> taken_;
-};
-
 /// Places the words of one row.
 class RowPlacer {
 public:
@@ -51,9 +19,14 @@ public:
         sizes_(layout.geometry.sizes), row_(model.row(place.index)),
         full_(sizes_.detail == RowDetail::full) {
     for (const RowMark& mark : model.marks) {
-      const bool last = place.index + 1 == model.rowCount() && mark.stretch.begin == row_.end;
-      if ((mark.stretch.begin >= row_.begin && mark.stretch.begin < row_.end) || last) {
+      if (model.inRow(place.index, mark.stretch.begin)) {
         marks_.push_back(&mark);
+      }
+    }
+    for (const BandRun& run : model.runs) {
+      if (run.stretch.begin < row_.end && run.stretch.end > row_.begin) {
+        const auto [from, to] = clipped(run.stretch);
+        handsOn_.take(from, std::max(to, from + 0.5));
       }
     }
   }
@@ -64,6 +37,7 @@ public:
     placeFlags();
     if (full_) {
       placeAnalyses();
+      placeCycles();
     }
     placeWordsOfMarks();
     placePauses(true);
@@ -99,15 +73,15 @@ private:
     const double clock = lettering_.width(label.clock, sizes_.small, Weight::regular);
     const double capText = lettering_.capHeight(sizes_.text);
     const double middle = place_.band.center().y();
-    const bool twoLines = sizes_.band >= capText + lettering_.lineHeight(sizes_.small) && clock > 0;
-    const double upper = twoLines ? middle - sizes_.small * 0.75 : middle;
+    const bool twoLines = !oneLineLabels(sizes_, lettering_) && clock > 0;
+    const double upper = twoLines ? middle - sizes_.small * kLabelStep : middle;
     const double minutesRight = twoLines || clock <= 0 ? edge : edge - clock - sizes_.small * 0.6;
     add(TextRole::rowMinutes,
         QRectF(minutesRight - minutes, upper - capText / 2 - 0.5, minutes, capText + 1),
         minutesRight - minutes, label.minutes, sizes_.text, Weight::bold);
     if (clock > 0) {
       const double capSmall = lettering_.capHeight(sizes_.small);
-      const double lower = twoLines ? middle + sizes_.small * 0.75 : middle;
+      const double lower = twoLines ? middle + sizes_.small * kLabelStep : middle;
       add(TextRole::rowClock, QRectF(edge - clock, lower - capSmall / 2 - 0.5, clock, capSmall + 1),
           edge - clock, label.clock, sizes_.small, Weight::regular);
     }
@@ -142,8 +116,34 @@ private:
     }
   }
 
-  /// A flag hangs to the right of its bar, to the left at the row's end.
+  /// Words that lie on the band must not hide hands on the chest.
+  [[nodiscard]] bool mayCover(double from, double to) const {
+    return full_ || handsOn_.isFree(from, to);
+  }
+
+  /// Whether the pause around a shock keeps room for its seconds beside a flag in the band.
+  [[nodiscard]] bool leavesRoomForSeconds(Time shock, double from, double to) const {
+    for (const PauseShown& pause : model_.pauses) {
+      if (pause.stretch.holds(shock) && hasLargestPart(pause.stretch)) {
+        const auto [left, right] = clipped(pause.stretch);
+        const double size = pause.beyondLimit ? sizes_.text : sizes_.small;
+        const double needed = lettering_.width(pause.words.last(), size, Weight::bold) + size * 0.5;
+        return std::max(from - left, right - to) >= needed;
+      }
+    }
+    return true;
+  }
+
+  /// A flag hangs to the right of its bar, to the left at the row's end. In the band it hangs on
+  /// the hatch before its shock: what follows is worth more than the word.
   void placeFlag(const RowMark& mark, double limit) {
+    if (!full_ && placeFlag(mark, limit, true)) {
+      return;
+    }
+    placeFlag(mark, limit, false);
+  }
+
+  bool placeFlag(const RowMark& mark, double limit, bool keepSeconds) {
     const double at = x(mark.stretch.begin);
     const double half = sizes_.small * 0.2;
     const double pad = sizes_.small * (full_ ? 0.5 : 0.25);
@@ -151,21 +151,24 @@ private:
     const bool given = mark.kind == MarkKind::shockGiven;
     for (const QString& words : mark.words) {
       const double wide = lettering_.width(words, sizes_.small, Weight::bold) + 2 * pad;
-      for (const bool toTheRight : {true, false}) {
+      for (const bool toTheRight : {full_, !full_}) {
         const double from = toTheRight ? at : at - wide;
         const double probe = toTheRight ? at + half : from;
         const double probeEnd = toTheRight ? from + wide : at - half;
         const bool inside =
             from >= strip.left() && from + wide <= (toTheRight ? limit : strip.right());
-        if (inside && flagLane().isFree(probe, probeEnd)) {
+        const bool seconds =
+            !keepSeconds || leavesRoomForSeconds(mark.stretch.begin, from, from + wide);
+        if (inside && seconds && mayCover(probe, probeEnd) && flagLane().isFree(probe, probeEnd)) {
           flagLane().take(from, from + wide);
           add(given ? TextRole::flagGiven : TextRole::flagHollow,
               QRectF(from, strip.top(), wide, strip.height()), from + pad, words, sizes_.small,
               Weight::bold);
-          return;
+          return true;
         }
       }
     }
+    return false;
   }
 
   /// Words under an analysis reach at most to the next one, so that each keeps its own.
@@ -180,14 +183,54 @@ private:
       const bool last = i + 1 == analyses.size();
       const double limit = last ? right() : x(analyses[i + 1]->stretch.begin) - gap;
       const double begin = x(analyses[i]->stretch.begin);
-      for (const QString& words : analyses[i]->words) {
+      // Shorter words where these let a cycle keep its number; the shortest say too little.
+      const double corner = nextCorner(analyses[i]->stretch.begin) - gap;
+      const QStringList& all = analyses[i]->words;
+      const auto fits = [&](const QString& words) {
+        return begin + lettering_.width(words, sizes_.small, Weight::regular) <= corner;
+      };
+      auto first = std::find_if(all.begin(), all.end() - 1, fits);
+      for (first = first == all.end() - 1 ? all.begin() : first; first != all.end(); ++first) {
+        const QString& words = *first;
         const double wide = lettering_.width(words, sizes_.small, Weight::regular);
         const double from = std::max(taken, std::min(begin, limit - wide));
         // Words may slide left only as far as they still stand under the end of their bar.
         if (from + wide <= limit && from <= begin && from + wide >= begin) {
           add(TextRole::analysis, QRectF(from, top, wide, sizes_.small * 1.2), from, words,
               sizes_.small, Weight::regular);
+          below_.take(from, from + wide);
           taken = from + wide + gap;
+          break;
+        }
+      }
+    }
+  }
+
+  /// Where the next cycle of this row begins.
+  [[nodiscard]] double nextCorner(Time t) const {
+    for (const CycleShown& cycle : model_.cycles) {
+      if (cycle.begin > t && model_.inRow(place_.index, cycle.begin)) {
+        return x(cycle.begin);
+      }
+    }
+    return right() + sizes_.small;
+  }
+
+  /// A cycle's number beside its corner, where the words of analyses leave room.
+  void placeCycles() {
+    const double gap = sizes_.small * 0.4;
+    const double top = place_.band.bottom() + sizes_.small * 0.84;
+    for (const CycleShown& cycle : model_.cycles) {
+      if (!model_.inRow(place_.index, cycle.begin)) {
+        continue;
+      }
+      const double from = x(cycle.begin);
+      for (const QString& words : cycle.words) {
+        const double wide = lettering_.width(words, sizes_.small, Weight::regular);
+        if (from + wide <= right() && below_.isFree(from - gap, from + wide + gap)) {
+          below_.take(from, from + wide);
+          add(TextRole::cycle, QRectF(from, top, wide, sizes_.small * 1.2), from, words,
+              sizes_.small, Weight::regular);
           break;
         }
       }
@@ -208,28 +251,34 @@ private:
   }
 
   void placeWords(const RowMark& mark) {
-    const bool circulation = mark.kind != MarkKind::remark;
-    if (!full_ && !circulation) {
+    const bool deviceOn = mark.kind == MarkKind::deviceOn;
+    const bool circulation = mark.kind != MarkKind::remark && !deviceOn;
+    if (!full_ && mark.kind == MarkKind::remark) {
       return;
     }
     const Weight weight = circulation ? Weight::bold : Weight::regular;
+    // The arrow head belongs to the words.
+    const double head = deviceOn ? sizes_.small * 1.05 : 0;
     const QRectF strip = flagStrip();
     const double at = x(mark.stretch.begin);
     const double gap = sizes_.small * 0.4;
     QStringList tries = mark.words;
-    if (!circulation) {
+    if (mark.kind == MarkKind::remark) {
       // A long remark is cut rather than lost.
       tries.insert(1,
                    lettering_.elided(mark.words.first(), sizes_.small, weight, sizes_.small * 14));
     }
     for (const QString& words : tries) {
-      const double wide = lettering_.width(words, sizes_.small, weight);
+      const double wide = head + lettering_.width(words, sizes_.small, weight);
       for (const double from : {at + (full_ ? 0 : gap), at - wide}) {
         if (!words.isEmpty() && from >= strip.left() && from + wide <= strip.right() &&
-            flagLane().isFree(from - gap, from + wide + gap)) {
+            mayCover(from, from + wide) && flagLane().isFree(from - gap, from + wide + gap)) {
           flagLane().take(from - gap, from + wide + gap);
-          add(circulation ? TextRole::circulation : TextRole::remark,
-              QRectF(from, strip.top(), wide, strip.height()), from, words, sizes_.small, weight);
+          add(deviceOn      ? TextRole::deviceOn
+              : circulation ? TextRole::circulation
+                            : TextRole::remark,
+              QRectF(from, strip.top(), wide, strip.height()), from + head, words, sizes_.small,
+              weight);
           return;
         }
       }
@@ -254,14 +303,14 @@ private:
         continue;
       }
       const auto [from, to] = clipped(pause.stretch);
-      const auto [freeFrom, freeTo] = band_.widestFree(from, to);
       const Weight weight = beyond ? Weight::bold : Weight::regular;
       const double size = beyond ? sizes_.text : sizes_.small;
       for (const QString& words : pause.words) {
         const double wide = lettering_.width(words, size, weight) + size * 0.5;
+        const double high = std::min(sizes_.band, lettering_.capHeight(size) + size * 0.5);
+        const auto [freeFrom, freeTo] = roomForSeconds(from, to, wide, high);
         if (wide <= freeTo - freeFrom) {
           const double left = (freeFrom + freeTo - wide) / 2;
-          const double high = std::min(sizes_.band, lettering_.capHeight(size) + size * 0.5);
           const double middle = numberMiddle(high);
           band_.take(left, left + wide);
           add(beyond ? TextRole::pauseBeyond : TextRole::pause,
@@ -272,6 +321,26 @@ private:
     }
   }
 
+  /// Beside the remarks' ticks where a number would hide them and there is room.
+  [[nodiscard]] std::pair<double, double> roomForSeconds(double from, double to, double wide,
+                                                         double high) const {
+    const double half = sizes_.small * 0.3;
+    if (numberMiddle(high) - high / 2 < place_.band.top() + sizes_.small * 0.4) {
+      Lane lane = band_;
+      for (const RowMark* mark : marks_) {
+        if (mark->kind == MarkKind::remark || mark->kind == MarkKind::circulationLost) {
+          const double at = x(mark->stretch.begin);
+          lane.take(at - half, at + half);
+        }
+      }
+      const auto room = lane.widestFree(from, to);
+      if (room.second - room.first >= wide) {
+        return room;
+      }
+    }
+    return band_.widestFree(from, to);
+  }
+
   [[nodiscard]] double breathRadius() const {
     return std::min(sizes_.small * 0.28, sizes_.band * 0.22);
   }
@@ -280,15 +349,15 @@ private:
     return sizes_.band >= 4 * breathRadius() + lettering_.capHeight(sizes_.text) * 1.9;
   }
   [[nodiscard]] double numberMiddle(double high) const {
-    const double top = place_.band.top() + (breathsApart() ? 4 * breathRadius() : 0);
-    return std::max(top + high / 2,
-                    std::min(place_.band.center().y(), place_.band.bottom() - high / 2));
+    const double bottom = place_.band.bottom() - (breathsApart() ? 4 * breathRadius() : 0);
+    return std::min(bottom - high / 2,
+                    std::max(place_.band.center().y(), place_.band.top() + high / 2));
   }
 
   /// Breaths give way to numbers beyond the limit and to flags, not to other numbers.
   void reserveBreaths() {
     const double radius = breathRadius();
-    const double y = place_.band.top() + (breathsApart() ? 2 : 1.35) * radius;
+    const double y = place_.band.bottom() - (breathsApart() ? 2 : 1.35) * radius;
     double lastRight = -1e9;
     for (const Time t : model_.breaths) {
       if (t < row_.begin || t >= row_.end) {
@@ -337,7 +406,7 @@ private:
   Interval row_;
   bool full_;
   std::vector<const RowMark*> marks_;
-  Lane above_, band_;
+  Lane above_, band_, below_, handsOn_;
 };
 
 } // namespace

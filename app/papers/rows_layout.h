@@ -61,6 +61,8 @@ enum class TextRole : std::uint8_t {
   analysis,
   circulation,
   remark,
+  cycle,    ///< the number of a cycle that begins here
+  deviceOn, ///< the device was on before the rows begin
   pause,
   pauseBeyond,
   excluded,
@@ -110,6 +112,7 @@ enum class LegendShape : std::uint8_t {
   breath,
   circulation,
   remark,
+  cycle,
   excluded,
 };
 struct LegendItem {
@@ -124,8 +127,15 @@ void placeLegend(const RowsModel& model, const Lettering& lettering, RowsLayout&
 void placeLeftOut(const RowsModel& model, const Lettering& lettering, RowsLayout& layout);
 void placeNothing(const RowsModel& model, const Lettering& lettering, const QRectF& area,
                   RowsLayout& layout);
+/// Height of a line of the legend, in text sizes.
+inline constexpr double kLegendLine = 1.6;
 /// Width of a legend's shape for a text size.
 [[nodiscard]] double legendShapeWidth(double size);
+
+/// Minutes and clock time stand this far above and below the middle of a band, in small texts ...
+inline constexpr double kLabelStep = 0.75;
+/// ... and beside each other where the band is too low for that.
+[[nodiscard]] bool oneLineLabels(const RowSizes& sizes, const Lettering& lettering);
 
 [[nodiscard]] RowsGeometry layOutGeometry(const RowsModel& model, const Lettering& lettering,
                                           const QRectF& area, const RowsLook& look, bool legend,

@@ -71,6 +71,9 @@ std::vector<LegendItem> legendItems(const RowsModel& model) {
   if (!model.breaths.empty()) {
     add(LegendShape::breath, say(QT_TRANSLATE_NOOP("Papers", "breath")));
   }
+  if (!model.cycles.empty()) {
+    add(LegendShape::cycle, say(QT_TRANSLATE_NOOP("Papers", "cycle begins")));
+  }
   if (!model.excluded.empty()) {
     add(LegendShape::excluded, say(QT_TRANSLATE_NOOP("Papers", "not counted")));
   }
@@ -81,13 +84,13 @@ void placeLegend(const RowsModel& model, const Lettering& lettering, RowsLayout&
   const QRectF& room = layout.geometry.legend;
   const double size = layout.geometry.sizes.small;
   double x = room.left();
-  double y = room.top() + size * 0.8;
+  double y = room.top() + size * 0.7;
   for (const LegendItem& item : legendItems(model)) {
     const double wide = lettering.width(item.words, size, Weight::regular);
     const double whole = legendShapeWidth(size) + wide;
     if (x > room.left() && x + whole + size * 0.5 > room.right()) {
       x = room.left();
-      y += size * 1.7;
+      y += size * kLegendLine;
     }
     PlacedText placed;
     placed.role = TextRole::legend;

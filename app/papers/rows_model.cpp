@@ -242,6 +242,49 @@ QStringList excludedWords(std::optional<ExclusionReason> why, const Words& say) 
   return {say(QT_TRANSLATE_NOOP("Papers", "not counted: nobody was watching")), plain};
 }
 
+/// Since when the device was on as the rows begin.
+std::optional<Time> onBefore(const Record& record, Time begin) {
+  std::optional<Time> since;
+  for (const Entry& entry : record.entries) {
+    if (!entry.hasTime || entry.t >= begin) {
+      continue;
+    }
+    if (entry.complete<entry::PowerOff>() != nullptr) {
+      since.reset();
+    } else if (entry.complete<entry::PowerOn>() != nullptr && !since) {
+      since = entry.t;
+    }
+  }
+  return since;
+}
+
+void addDeviceOn(RowsModel& model, const Record& record) {
+  constexpr Duration kWorthSaying{1'000'000};
+  const Time begin = model.span->begin;
+  const auto since = onBefore(record, begin);
+  if (!since || begin - *since < kWorthSaying) {
+    return;
+  }
+  const QString length = model.words.length(begin - *since);
+  RowMark mark;
+  mark.kind = MarkKind::deviceOn;
+  mark.stretch = {begin, begin};
+  mark.importance = 60;
+  mark.words = {model.words(QT_TRANSLATE_NOOP("Papers", "device on %1 earlier")).arg(length),
+                model.words(QT_TRANSLATE_NOOP("Papers", "on %1 earlier")).arg(length)};
+  model.marks.push_back(std::move(mark));
+}
+
+void addCycles(RowsModel& model, const Figures& figures) {
+  int number = 0;
+  for (const CycleRow& cycle : figures.cycles) {
+    const QString digits = QString::number(++number);
+    model.cycles.push_back(
+        {cycle.stretch.begin,
+         {model.words(QT_TRANSLATE_NOOP("Papers", "cycle %1")).arg(digits), digits}});
+  }
+}
+
 void addEntries(RowsModel& model, const Record& record) {
   for (const Entry& entry : record.entries) {
     if (!entry.hasTime || entry.incomplete || entry.lastTime() < model.span->begin ||
@@ -289,6 +332,11 @@ int RowsModel::rowCount() const {
 Interval RowsModel::row(int index) const {
   const Time begin = (span ? span->begin : Time{}) + index * RowsPicture::kRowLength;
   return {begin, begin + RowsPicture::kRowLength};
+}
+
+bool RowsModel::inRow(int index, Time t) const {
+  const Interval all = row(index);
+  return t >= all.begin && (t < all.end || (index + 1 == rowCount() && t == all.end));
 }
 
 bool isShock(MarkKind kind) {
@@ -352,6 +400,8 @@ RowsModel makeRowsModel(const Record& record, const Figures& figures, Words word
   addRuns(model, record, figures);
   addPauses(model, figures);
   addShocks(model, figures);
+  addDeviceOn(model, record);
+  addCycles(model, figures);
   addEntries(model, record);
   addLabels(model, record);
   return model;

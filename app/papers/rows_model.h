@@ -46,6 +46,8 @@ enum class MarkKind : std::uint8_t {
   circulationReturned,
   circulationLost,
   remark,
+  /// The device was switched on before the rows begin.
+  deviceOn,
 };
 
 /// Something with a shape and a word. The shape is always painted; of the words, longest first, the
@@ -61,6 +63,13 @@ struct RowMark {
 /// A stretch that counts in no figure, with the words for it, longest first.
 struct ExcludedShown {
   Interval stretch;
+  QStringList words;
+};
+
+/// Where a cycle begins (the table of cycles), with its number.
+struct CycleShown {
+  Time begin{};
+  /// Longest first: "cycle 2", "2".
   QStringList words;
 };
 
@@ -87,9 +96,12 @@ struct RowsModel {
   std::vector<Interval> circulation;
   std::vector<ExcludedShown> excluded;
   std::vector<RowMark> marks;
+  std::vector<CycleShown> cycles;
 
   [[nodiscard]] int rowCount() const;
   [[nodiscard]] Interval row(int index) const;
+  /// Whether a moment belongs to a row; the last row holds its end as well.
+  [[nodiscard]] bool inRow(int index, Time t) const;
 };
 
 [[nodiscard]] RowsModel makeRowsModel(const Record& record, const Figures& figures, Words words);

@@ -45,11 +45,6 @@ std::optional<RowPainter::Span> RowPainter::span(const Interval& stretch) const 
   return Span{std::max(geometry_.left, x(stretch.begin)), std::min(right, x(stretch.end))};
 }
 
-bool RowPainter::inRow(Time t) const {
-  const bool last = place_.index + 1 == model_.rowCount();
-  return t >= row_.begin && (t < row_.end || (last && t == row_.end));
-}
-
 double RowPainter::heightOf(double rate) const {
   const Range scale = scaleOf(model_.corridor);
   const double share = (rate - scale.low) / (scale.high - scale.low);
@@ -61,10 +56,10 @@ double RowPainter::middleHeight() const {
   return heightOf((middle.low + middle.high) / 2);
 }
 
-void RowPainter::paintRow(const RowPlace& place, const RowsOverlay& overlay) {
+void RowPainter::paintRow(const RowPlace& place, const std::vector<Interval>& working) {
   place_ = place;
   row_ = model_.row(place.index);
-  paintWorking(overlay, true);
+  paintWorking(working, true);
   paintCorridor();
   paintCorridorLines();
   paintPauses();
@@ -72,17 +67,23 @@ void RowPainter::paintRow(const RowPlace& place, const RowsOverlay& overlay) {
   paintExcluded();
   paintCirculation();
   paintAxis();
+  paintCycles();
   paintAnalyses();
   paintRemarks();
   paintShockBars();
-  paintWorking(overlay, false);
+  paintWorking(working, false);
+}
+
+void RowPainter::paintOver(const RowPlace& place, const RowsOverlay& overlay) {
+  place_ = place;
+  row_ = model_.row(place.index);
   paintSelected(overlay);
   paintCursor(overlay);
 }
 
 /// Colour behind the band, and a bracket under it that shows without colour too.
-void RowPainter::paintWorking(const RowsOverlay& overlay, bool behind) {
-  for (const Interval& stretch : overlay.working) {
+void RowPainter::paintWorking(const std::vector<Interval>& working, bool behind) {
+  for (const Interval& stretch : working) {
     const auto at = span(stretch);
     if (!at) {
       continue;
@@ -184,9 +185,19 @@ void RowPainter::paintAnalyses() {
     const double right = geometry_.left + geometry_.width;
     const bool full = geometry_.sizes.detail == RowDetail::full;
     const QRectF bar(std::min(at->from, right - wide),
-                     place_.band.bottom() + small * (full ? 0.42 : 0.15), wide,
-                     small * (full ? 0.38 : 0.34));
+                     place_.band.bottom() + small * (full ? 0.46 : 0.16), wide,
+                     small * (full ? 0.36 : 0.27));
     paintAnalysisBar(painter_, bar, mark.kind, look_, line_);
+  }
+}
+
+void RowPainter::paintCycles() {
+  for (const CycleShown& cycle : model_.cycles) {
+    if (inRow(cycle.begin)) {
+      const double right = geometry_.left + geometry_.width - geometry_.sizes.small * 0.5;
+      paintCycleCorner(painter_, QPointF(std::min(x(cycle.begin), right), place_.band.bottom()),
+                       geometry_.sizes.small, look_.ink, line_);
+    }
   }
 }
 

@@ -10,7 +10,10 @@ class RowPainter {
 public:
   RowPainter(QPainter& painter, const RowsModel& model, const RowsGeometry& geometry,
              const RowsLook& look);
-  void paintRow(const RowPlace& place, const RowsOverlay& overlay);
+  /// One row with the stretches of a working.
+  void paintRow(const RowPlace& place, const std::vector<Interval>& working);
+  /// What is selected or pointed at in one row.
+  void paintOver(const RowPlace& place, const RowsOverlay& overlay);
 
 private:
   struct Span {
@@ -20,13 +23,13 @@ private:
   /// The part of a stretch that lies in the row, as places; nothing if none does.
   [[nodiscard]] std::optional<Span> span(const Interval& stretch) const;
   [[nodiscard]] double x(Time t) const { return geometry_.x(row_, t); }
-  [[nodiscard]] bool inRow(Time t) const;
+  [[nodiscard]] bool inRow(Time t) const { return model_.inRow(place_.index, t); }
   /// Height of the band for a rate.
   [[nodiscard]] double heightOf(double rate) const;
   /// Where the rate is not known: the middle of the target.
   [[nodiscard]] double middleHeight() const;
 
-  void paintWorking(const RowsOverlay& overlay, bool behind);
+  void paintWorking(const std::vector<Interval>& working, bool behind);
   void paintCorridor();
   void paintCorridorLines();
   void paintDots(double from, double to, double y, bool over);
@@ -42,6 +45,7 @@ private:
   void paintExcluded();
   void paintCirculation();
   void paintAnalyses();
+  void paintCycles();
   void paintShockBars();
   void paintRemarks();
   void paintSelected(const RowsOverlay& overlay);
@@ -58,6 +62,14 @@ private:
   Interval row_;
 };
 
+/// The words of a layout and the breaths' circles; only what meets `shown` unless that is null.
+void paintTexts(QPainter& painter, const RowsModel& model, const RowsLayout& layout,
+                const RowsLook& look, const QRectF& shown);
+void paintBreaths(QPainter& painter, const RowsLayout& layout, const RowsLook& look,
+                  const QRectF& shown);
+/// Where a cycle begins: a corner under the band, open to the right.
+void paintCycleCorner(QPainter& painter, const QPointF& at, double small, const QColor& color,
+                      double line);
 /// Diagonal lines across a rectangle, cut at its edges; `cross`: both ways.
 void paintHatch(QPainter& painter, const QRectF& box, double spacing, const QColor& color,
                 double width, bool cross);

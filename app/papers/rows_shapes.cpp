@@ -108,6 +108,14 @@ void paintRemarkTick(QPainter& painter, const QPointF& tip, double small, const 
                                  QPointF(tip.x() + half, tip.y() - small * 0.45), tip}});
 }
 
+void paintCycleCorner(QPainter& painter, const QPointF& at, double small, const QColor& color,
+                      double line) {
+  const double thick = std::max(1.0, line * 1.3);
+  painter.setRenderHint(QPainter::Antialiasing, true);
+  painter.fillRect(QRectF(at.x(), at.y(), thick, small * 0.42), color);
+  painter.fillRect(QRectF(at.x(), at.y() + small * 0.42 - thick, small * 0.45, thick), color);
+}
+
 void paintLegendShape(QPainter& painter, const QRectF& box, LegendShape shape, const RowsLook& look,
                       double line) {
   const double size = box.height() / 1.4;
@@ -183,6 +191,10 @@ void paintLegendShape(QPainter& painter, const QRectF& box, LegendShape shape, c
     break;
   case LegendShape::remark:
     paintRemarkTick(painter, QPointF(middle.x(), middle.y() + size * 0.3), size * 1.3, look.ink);
+    break;
+  case LegendShape::cycle:
+    paintCycleCorner(painter, QPointF(middle.x() - size * 0.3, middle.y() - size * 0.3), size * 1.2,
+                     look.ink, line);
     break;
   case LegendShape::excluded:
     paintHatch(painter, mark, size * 0.42, look.excluded, line * 0.8, true);

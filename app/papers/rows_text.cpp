@@ -68,9 +68,17 @@ QStringList otherWords(const RowsModel& model, const Interval& row, bool last) {
   QStringList parts;
   const Words& say = model.words;
   for (const RowMark& mark : model.marks) {
-    if (startsIn(row, mark.stretch.begin, last) && !mark.words.isEmpty()) {
+    if (mark.kind == MarkKind::deviceOn && startsIn(row, mark.stretch.begin, last)) {
+      parts << mark.words.first();
+    } else if (startsIn(row, mark.stretch.begin, last) && !mark.words.isEmpty()) {
       parts << say(QT_TRANSLATE_NOOP("Papers", "%1 at %2"))
                    .arg(mark.words.first(), momentWords(model, mark.stretch.begin));
+    }
+  }
+  for (const CycleShown& cycle : model.cycles) {
+    if (startsIn(row, cycle.begin, last)) {
+      parts << say(QT_TRANSLATE_NOOP("Papers", "%1 from %2"))
+                   .arg(cycle.words.first(), momentWords(model, cycle.begin));
     }
   }
   const auto breaths = std::count_if(model.breaths.begin(), model.breaths.end(),
@@ -98,17 +106,25 @@ QString RowsPicture::asText() const {
   }
   QStringList lines;
   for (int i = 0; i < model.rowCount(); ++i) {
-    const Interval row = model.row(i);
-    const bool last = i + 1 == model.rowCount();
-    const RowLabel& label = model.labels[static_cast<std::size_t>(i)];
-    QStringList parts{handsOnWords(model, row)};
-    parts << pauseWords(model, row, last) << otherWords(model, row, last);
-    const QString head = label.clock.isEmpty()
-                             ? label.minutes
-                             : QStringLiteral("%1 (%2)").arg(label.minutes, label.clock);
-    lines << QStringLiteral("%1: %2.").arg(head, parts.join(QStringLiteral("; ")));
+    lines << rowAsText(i);
   }
   return lines.join(QLatin1Char('\n'));
+}
+
+QString RowsPicture::rowAsText(int index) const {
+  const RowsModel& model = *model_;
+  if (index < 0 || index >= model.rowCount()) {
+    return {};
+  }
+  const Interval row = model.row(index);
+  const bool last = index + 1 == model.rowCount();
+  const RowLabel& label = model.labels[static_cast<std::size_t>(index)];
+  QStringList parts{handsOnWords(model, row)};
+  parts << pauseWords(model, row, last) << otherWords(model, row, last);
+  const QString head = label.clock.isEmpty()
+                           ? label.minutes
+                           : QStringLiteral("%1 (%2)").arg(label.minutes, label.clock);
+  return QStringLiteral("%1: %2.").arg(head, parts.join(QStringLiteral("; ")));
 }
 
 } // namespace afterbeat::papers

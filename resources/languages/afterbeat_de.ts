@@ -2067,6 +2067,26 @@
         <source>A ruled line stands for what is not known.</source>
         <translation>Eine Linie steht für das, was nicht bekannt ist.</translation>
     </message>
+    <message>
+        <source>device on %1 earlier</source>
+        <translation>Gerät %1 früher eingeschaltet</translation>
+    </message>
+    <message>
+        <source>on %1 earlier</source>
+        <translation>%1 früher an</translation>
+    </message>
+    <message>
+        <source>cycle %1</source>
+        <translation>Zyklus %1</translation>
+    </message>
+    <message>
+        <source>cycle begins</source>
+        <translation>Zyklus beginnt</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation>%1 ab %2</translation>
+    </message>
 </context>
 <context>
     <name>WaveMarks</name>

@@ -138,10 +138,10 @@ TEST(Rows, NothingIsPaintedOutsideTheArea) {
                  QImage::Format_RGB32);
     image.fill(Qt::magenta);
     QPainter painter(&image);
-    const auto overlay =
-        picture.rowCount() == 0
-            ? RowsOverlay{}
-            : RowsOverlay{{picture.row(0)}, picture.row(picture.rowCount() - 1), {}};
+    const auto overlay = picture.rowCount() == 0 ? RowsOverlay{}
+                                                 : RowsOverlay{{picture.row(0)},
+                                                               picture.row(picture.rowCount() - 1),
+                                                               picture.row(0).begin};
     picture.paint(painter, area, lookFor(size), overlay, true, size.fit);
     painter.end();
     const QRect inside = area.toAlignedRect().adjusted(-2, -2, 2, 2);
@@ -270,6 +270,210 @@ TEST(Rows, WhatDoesNotFitIsLeftOutInTheMiddleAndSaidSo) {
   EXPECT_EQ(
       layOutGeometry(picture.model(), Lettering(look.font), enough, look, true, true).leftOutCount,
       0);
+}
+
+/// The stretch of time that a box covers in its row.
+Interval covered(const RowsPicture& picture, const RowsGeometry& geometry, const PlacedText& text) {
+  const Time begin = picture.row(text.row).begin;
+  const auto at = [&](double x) {
+    return begin + Duration{std::llround((x - geometry.left) / geometry.width * 120e6)};
+  };
+  return {at(text.box.left()), at(text.box.right())};
+}
+
+TEST(Rows, NoWordHidesHandsOnTheChest) {
+  // A tenth of a second for rounding.
+  constexpr Duration kTouch{100'000};
+  int inBands = 0;
+  everywhere([&](const RowsPicture& picture, const Size& size, const QRectF& area) {
+    const RowsLook look = lookFor(size);
+    const RowsLayout layout =
+        layOutRows(picture.model(), Lettering(look.font), area, look, true, size.fit);
+    for (const PlacedText& text : layout.texts) {
+      const RowPlace* place = text.row < 0 ? nullptr : layout.geometry.place(text.row);
+      if (place == nullptr || !place->band.intersects(text.box) ||
+          text.role == TextRole::excluded) {
+        continue;
+      }
+      ++inBands;
+      const Interval hidden = covered(picture, layout.geometry, text);
+      for (const BandRun& run : picture.model().runs) {
+        const bool apart =
+            hidden.end <= run.stretch.begin + kTouch || hidden.begin + kTouch >= run.stretch.end;
+        EXPECT_TRUE(apart) << text.text.toStdString() << " in row " << text.row;
+      }
+    }
+  });
+  EXPECT_GT(inBands, 200);
+}
+
+TEST(Rows, NothingOfARowReachesIntoTheNext) {
+  everywhere([](const RowsPicture& picture, const Size& size, const QRectF& area) {
+    const RowsLook look = lookFor(size);
+    const RowsLayout layout =
+        layOutRows(picture.model(), Lettering(look.font), area, look, true, size.fit);
+    for (const PlacedText& text : layout.texts) {
+      if (const RowPlace* place = text.row < 0 ? nullptr : layout.geometry.place(text.row)) {
+        EXPECT_GE(text.box.top(), place->top - 0.01) << text.text.toStdString();
+        EXPECT_LE(text.box.bottom(), place->bottom + 0.01) << text.text.toStdString();
+      }
+    }
+    // Breaths lie in the lower part of the band, remarks' ticks in the upper.
+    const double tick = 0.35 * layout.geometry.sizes.small;
+    for (const PlacedBreath& breath : layout.breaths) {
+      const auto row =
+          std::find_if(layout.geometry.rows.begin(), layout.geometry.rows.end(),
+                       [&](const RowPlace& place) { return place.band.contains(breath.centre); });
+      ASSERT_NE(row, layout.geometry.rows.end());
+      EXPECT_GE(breath.centre.y() - breath.radius, row->band.top() + tick);
+      EXPECT_LE(breath.centre.y() + breath.radius, row->band.bottom());
+    }
+  });
+}
+
+TEST(Rows, CyclesCarryTheNumbersOfTheirTable) {
+  const Record record = test::fullRescue();
+  const Figures figures = computeFigures(record);
+  const RowsPicture picture(record, figures);
+  ASSERT_EQ(picture.model().cycles.size(), figures.cycles.size());
+  const RowsLook look = RowsLook::screenLight();
+  const QRectF area(0, 0, 1340, picture.heightFor(1340, look, true));
+  const RowsLayout layout =
+      layOutRows(picture.model(), Lettering(look.font), area, look, true, false);
+  QStringList shown;
+  for (const PlacedText& text : layout.texts) {
+    if (text.role == TextRole::cycle) {
+      shown << text.text;
+      const int index = text.text.section(' ', -1).toInt() - 1;
+      ASSERT_LT(static_cast<std::size_t>(index), figures.cycles.size());
+      const Time begin = figures.cycles[static_cast<std::size_t>(index)].stretch.begin;
+      EXPECT_NEAR(text.box.left(), layout.geometry.x(picture.row(text.row), begin), 0.01);
+    }
+  }
+  EXPECT_GE(shown.size(), 4) << shown.join(", ").toStdString();
+  EXPECT_TRUE(picture.asText().contains("cycle 2 from 0:22")) << picture.asText().toStdString();
+}
+
+TEST(Rows, ADeviceThatWasOnBeforeTheRowsBeginSaysSo) {
+  const Record record = test::fullRescue();
+  const RowsPicture picture(record, computeFigures(record));
+  EXPECT_TRUE(picture.rowAsText(0).contains("device on 31 s earlier"));
+  const RowsLook look = RowsLook::screenLight();
+  const QRectF area(0, 0, 1340, picture.heightFor(1340, look, true));
+  const RowsLayout layout =
+      layOutRows(picture.model(), Lettering(look.font), area, look, true, false);
+  const auto said = std::find_if(layout.texts.begin(), layout.texts.end(),
+                                 [](const auto& text) { return text.role == TextRole::deviceOn; });
+  ASSERT_NE(said, layout.texts.end());
+  EXPECT_EQ(said->row, 0);
+  const Record notes = test::notesOnly();
+  EXPECT_FALSE(RowsPicture(notes, computeFigures(notes)).asText().contains("earlier"));
+}
+
+QImage painted(const RowsPlaced& placed, const QSize& size, const RowsOverlay& overlay) {
+  QImage image(size, QImage::Format_RGB32);
+  image.fill(Qt::white);
+  QPainter painter(&image);
+  placed.paint(painter, overlay.working);
+  placed.paintOverlay(painter, overlay);
+  return image;
+}
+
+TEST(Rows, SelectingAndPointingChangeOnlyWhatTheySayTheyTouch) {
+  const Record record = test::fullRescue();
+  const RowsPicture picture(record, computeFigures(record));
+  const RowsLook look = RowsLook::screenLight();
+  const QSize size(1340, static_cast<int>(std::ceil(picture.heightFor(1340, look, true))));
+  const RowsPlaced placed(picture, QRectF(QPointF(), QSizeF(size)), look);
+  const QImage plain = painted(placed, size, {});
+  for (const double from : {31.0, 140.0, 500.0}) {
+    const RowsOverlay overlay{{},
+                              Interval{*timeFromSeconds(from), *timeFromSeconds(from + 40)},
+                              timeFromSeconds(from + 9)};
+    const QImage over = painted(placed, size, overlay);
+    const auto touched = placed.touched(overlay);
+    ASSERT_FALSE(touched.empty());
+    int changed = 0;
+    for (int y = 0; y < size.height(); ++y) {
+      for (int x = 0; x < size.width(); ++x) {
+        if (over.pixel(x, y) != plain.pixel(x, y)) {
+          ++changed;
+          EXPECT_TRUE(
+              std::any_of(touched.begin(), touched.end(),
+                          [&](const QRectF& box) { return box.toAlignedRect().contains(x, y); }))
+              << x << " " << y;
+        }
+      }
+    }
+    EXPECT_GT(changed, 300);
+  }
+}
+
+/// Mean lightness of a stretch of the band, and how much it varies from pixel to pixel.
+struct Grey {
+  double mean = 0, roughness = 0;
+};
+Grey greyOf(const QImage& image, const QRectF& box) {
+  Grey grey;
+  double sum = 0;
+  double squares = 0;
+  int n = 0;
+  const QRect inside = box.toAlignedRect().adjusted(2, 2, -2, -2);
+  for (int y = inside.top(); y <= inside.bottom(); ++y) {
+    for (int x = inside.left(); x <= inside.right(); ++x, ++n) {
+      const double value = qGray(image.pixel(x, y)) / 255.0;
+      sum += value;
+      squares += value * value;
+    }
+  }
+  grey.mean = sum / n;
+  grey.roughness = std::sqrt(std::max(0.0, squares / n - grey.mean * grey.mean));
+  return grey;
+}
+
+TEST(Rows, WithoutColourEveryShapeIsStillItsOwn) {
+  test::RecordBuilder builder;
+  builder.compressions(0, 30, 110).compressions(39, 60, 110).from(62, 80, entry::Cpr{});
+  builder.from(81, 100, entry::Excluded{ExclusionReason::notRescue}).compressions(101, 119, 110);
+  const Record record = builder.done();
+  const RowsPicture picture(record, computeFigures(record));
+  for (const bool dark : {false, true}) {
+    RowsLook look = dark ? RowsLook::screenDark() : RowsLook::paperLook();
+    look.rowHeight = 60;
+    const QSize size(1340, 200);
+    const RowsPlaced placed(picture, QRectF(QPointF(), QSizeF(size)), look);
+    QImage image(size, QImage::Format_RGB32);
+    image.fill(look.paper);
+    QPainter painter(&image);
+    placed.paint(painter);
+    painter.end();
+    const QRectF band = placed.rowRect(0);
+    const auto part = [&](double from, double to) {
+      QRectF box = band;
+      box.setLeft(band.left() + band.width() * from / 120);
+      box.setRight(band.left() + band.width() * to / 120);
+      box.setTop(band.bottom() - band.height() * 0.3);
+      return greyOf(image, box);
+    };
+    const double paper = qGray(look.paper.rgb()) / 255.0;
+    const double hands = std::abs(part(3, 25).mean - paper);
+    const double unknown = std::abs(part(64, 78).mean - paper);
+    const double hatch = std::abs(part(31, 33).mean - paper);
+    const double excluded = std::abs(part(82, 85).mean - paper);
+    EXPECT_GT(hands, unknown + 0.08);
+    EXPECT_GT(unknown, excluded);
+    EXPECT_GT(excluded, hatch * 1.3);
+    EXPECT_GT(hatch, 0.02);
+    EXPECT_LT(part(3, 25).roughness / hands, part(82, 85).roughness / excluded);
+    // The corridor's limits are dotted in ink, not only tinted.
+    QRectF limit = band;
+    limit.setLeft(band.left() + band.width() * 34 / 120);
+    limit.setRight(band.left() + band.width() * 38 / 120);
+    const double low = band.bottom() - band.height() * (100.0 - 60) / 90;
+    limit.setTop(low - 3.5);
+    limit.setBottom(low + 3.5);
+    EXPECT_GT(greyOf(image, limit).roughness, 0.1);
+  }
 }
 
 TEST(Rows, NothingToDrawIsSaidInWords) {

@@ -5,11 +5,13 @@
 #include "app/window/session/session.h"
 
 #include <QAccessible>
-#include <QKeyEvent>
-#include <QMouseEvent>
+#include <QCoreApplication>
+#include <QEvent>
+#include <QPaintEvent>
 #include <QPainter>
 
 #include <algorithm>
+#include <cmath>
 
 namespace afterbeat::window {
 
@@ -20,23 +22,23 @@ constexpr double kMargin = 12;
 /// Rows that do not fit at their least height may give up words and this much of their size before
 /// the reader has to scroll.
 constexpr double kSmallestShare = 0.8;
-/// A click this near a shock means the shock.
-constexpr double kReachPixels = 8;
 
 } // namespace
 
 RowsCanvas::RowsCanvas(Session& session, Selection& selection, QWidget* parent)
     : QWidget(parent), session_(session), selection_(selection),
       look_(Look::of(palette(), font())) {
+  installRowsAccessibility();
   setFocusPolicy(Qt::StrongFocus);
+  setMouseTracking(true);
+  setAttribute(Qt::WA_OpaquePaintEvent);
   setAccessibleName(tr("Rows of the rescue, two minutes each"));
   QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::MinimumExpanding);
   setSizePolicy(policy);
   connect(&session_, &Session::figuresChanged, this, &RowsCanvas::refresh);
-  connect(&selection_, &Selection::measureChanged, this, &RowsCanvas::updateOverlay);
+  connect(&selection_, &Selection::measureChanged, this, &RowsCanvas::updateWorking);
   connect(&selection_, &Selection::stretchChanged, this, &RowsCanvas::updateOverlay);
   connect(&selection_, &Selection::cursorChanged, this, &RowsCanvas::updateOverlay);
-  setMouseTracking(true);
 }
 
 void RowsCanvas::refresh() {
@@ -44,27 +46,69 @@ void RowsCanvas::refresh() {
       session_.record(), session_.figures(),
       [](const char* english) { return QCoreApplication::translate("Papers", english); });
   setAccessibleDescription(picture_->asText());
+  announcedRow_ = -1;
   layOut();
-  updateOverlay();
+  updateWorking();
 }
 
-void RowsCanvas::updateOverlay() {
-  overlay_ = {};
-  if (!session_.hasRecord()) {
-    return;
-  }
-  if (const auto id = selection_.measure()) {
-    for (const WorkingPart& part : session_.figures()[*id].working) {
-      overlay_.working.push_back({part.from, part.to});
+void RowsCanvas::updateWorking() {
+  overlay_.working.clear();
+  if (session_.hasRecord()) {
+    if (const auto id = selection_.measure()) {
+      for (const WorkingPart& part : session_.figures()[*id].working) {
+        overlay_.working.push_back({part.from, part.to});
+      }
     }
   }
-  overlay_.selected = selection_.stretch();
-  overlay_.cursor = selection_.cursor();
+  keptPlace_ = {};
+  updateOverlay();
   update();
+}
+
+/// Only what changes is painted again.
+void RowsCanvas::updateOverlay() {
+  papers::RowsOverlay next;
+  if (session_.hasRecord()) {
+    next.selected = selection_.stretch();
+    next.cursor = selection_.cursor();
+  }
+  const papers::RowsOverlay before{{}, overlay_.selected, overlay_.cursor};
+  overlay_.selected = next.selected;
+  overlay_.cursor = next.cursor;
+  const papers::RowsPlaced* places = placed();
+  if (places == nullptr) {
+    update();
+    return;
+  }
+  papers::RowsOverlay changed[2] = {before, next};
+  for (papers::RowsOverlay& one : changed) {
+    if (before.selected == next.selected) {
+      one.selected.reset();
+    }
+    if (before.cursor == next.cursor) {
+      one.cursor.reset();
+    }
+    for (const QRectF& box : places->touched(one)) {
+      update(box.toAlignedRect().adjusted(-1, -1, 1, 1));
+    }
+  }
 }
 
 QRectF RowsCanvas::area() const {
   return QRectF(rect()).adjusted(kMargin, kMargin, -kMargin, -kMargin / 2);
+}
+
+const papers::RowsPlaced* RowsCanvas::placed() const {
+  if (!placed_ && picture_) {
+    placed_ = std::make_unique<papers::RowsPlaced>(*picture_, area(), look_.rows, true, squeezed_);
+  }
+  return placed_.get();
+}
+
+void RowsCanvas::forgetPlaces() {
+  placed_.reset();
+  keptPlace_ = {};
+  update();
 }
 
 void RowsCanvas::setViewHeight(int height) {
@@ -101,102 +145,96 @@ void RowsCanvas::layOut() {
     setMinimumHeight(needed);
     updateGeometry();
   }
-  update();
+  forgetPlaces();
 }
 
 QSize RowsCanvas::sizeHint() const {
   return {640, minimumHeight()};
 }
 
+int RowsCanvas::rowCount() const {
+  return picture_ ? picture_->rowCount() : 0;
+}
+
+QString RowsCanvas::rowText(int index) const {
+  return picture_ ? picture_->rowAsText(index) : QString();
+}
+
+QRect RowsCanvas::rowRect(int index) const {
+  return placed() != nullptr ? placed()->rowRect(index).toAlignedRect() : QRect();
+}
+
 QRectF RowsCanvas::bandHolding(Time t) const {
-  for (int i = 0; picture_ && i < picture_->rowCount(); ++i) {
+  for (int i = 0; i < rowCount(); ++i) {
     if (picture_->row(i).holds(t)) {
-      return picture_->rowRect(i, area(), look_.rows, true, squeezed_);
+      return placed()->rowRect(i);
     }
   }
   return {};
 }
 
+int RowsCanvas::currentRow() const {
+  const Interval& stretch = selection_.stretch();
+  const Time middle = stretch.begin + stretch.length() / 2;
+  for (int i = 0; i < rowCount(); ++i) {
+    const Interval row = picture_->row(i);
+    if (middle >= row.begin && middle < row.end) {
+      return i;
+    }
+  }
+  return -1;
+}
+
+/// Paints the rows of a part of this widget, to be shown as often as needed.
+void RowsCanvas::keepRows(const QRect& shown) {
+  const double ratio = devicePixelRatioF();
+  const QSize pixels = (QSizeF(shown.size()) * ratio).toSize();
+  if (kept_.size() != pixels) {
+    kept_ = QPixmap(pixels);
+  }
+  kept_.setDevicePixelRatio(ratio);
+  kept_.fill(look_.paper);
+  QPainter painter(&kept_);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.translate(-shown.topLeft());
+  painter.setClipRect(shown);
+  placed()->paint(painter, overlay_.working);
+  keptPlace_ = shown;
+}
+
 void RowsCanvas::paintEvent(QPaintEvent* event) {
   QPainter painter(this);
-  painter.fillRect(event->rect(), look_.paper);
-  if (!picture_) {
+  if (placed() == nullptr) {
+    painter.fillRect(event->rect(), look_.paper);
     return;
   }
+  const QRect seen = visibleRegion().boundingRect();
+  const QRect shown = seen.contains(event->rect()) ? seen : event->rect();
+  const bool sharp = qFuzzyCompare(kept_.devicePixelRatio(), devicePixelRatioF());
+  if (!keptPlace_.contains(event->rect()) || !sharp) {
+    keepRows(shown);
+  }
+  for (const QRect& part : event->region()) {
+    const QRectF source(QPointF(part.topLeft() - keptPlace_.topLeft()) * kept_.devicePixelRatio(),
+                        QSizeF(part.size()) * kept_.devicePixelRatio());
+    painter.drawPixmap(QRectF(part), kept_, source);
+  }
   painter.setRenderHint(QPainter::Antialiasing);
-  picture_->paint(painter, area(), look_.rows, overlay_, true, squeezed_);
+  placed()->paintOverlay(painter, overlay_);
   if (hasFocus()) {
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(look_.accent, 2));
-    painter.drawRect(QRectF(visibleRegion().boundingRect()).adjusted(1, 1, -1, -1));
+    painter.drawRect(QRectF(seen).adjusted(1, 1, -1, -1));
   }
   emit painted();
-}
-
-Duration RowsCanvas::secondsOf(double pixels) const {
-  const QRectF band = picture_->rowRect(0, area(), look_.rows, true, squeezed_);
-  const double share = band.width() > 0 ? pixels / band.width() : 0;
-  return Duration{
-      std::llround(share * static_cast<double>(papers::RowsPicture::kRowLength.count()))};
-}
-
-void RowsCanvas::mousePressEvent(QMouseEvent* event) {
-  if (!picture_ || event->button() != Qt::LeftButton || picture_->rowCount() == 0) {
-    return;
-  }
-  if (const auto t = picture_->timeAt(event->position(), area(), look_.rows, true, squeezed_)) {
-    const PointedAt there = pointedAt(session_.figures(), *t, secondsOf(kReachPixels));
-    selection_.lookAtAll(there.stretch, there.what);
-  }
-}
-
-void RowsCanvas::mouseMoveEvent(QMouseEvent* event) {
-  if (picture_) {
-    selection_.setCursor(picture_->timeAt(event->position(), area(), look_.rows, true, squeezed_));
-  }
-}
-
-void RowsCanvas::leaveEvent(QEvent* event) {
-  QWidget::leaveEvent(event);
-  selection_.setCursor(std::nullopt);
-}
-
-void RowsCanvas::keyPressEvent(QKeyEvent* event) {
-  const Duration half = selection_.stretch().length() / 2;
-  constexpr Duration row = papers::RowsPicture::kRowLength;
-  switch (event->key()) {
-  case Qt::Key_Left:
-    selection_.moveBy(-half);
-    break;
-  case Qt::Key_Right:
-    selection_.moveBy(half);
-    break;
-  case Qt::Key_Up:
-    selection_.moveBy(-row);
-    break;
-  case Qt::Key_Down:
-    selection_.moveBy(row);
-    break;
-  case Qt::Key_Home:
-    selection_.lookAt(picture_ && picture_->rowCount() > 0 ? picture_->row(0).begin
-                                                           : selection_.extent().begin);
-    break;
-  case Qt::Key_End:
-    selection_.lookAt(session_.hasRecord() && session_.figures().window
-                          ? session_.figures().window->end
-                          : selection_.extent().end);
-    break;
-  default:
-    QWidget::keyPressEvent(event);
-    return;
-  }
-  emit movedByKey();
 }
 
 void RowsCanvas::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   if (event->size().width() != event->oldSize().width()) {
     layOut();
+  } else {
+    forgetPlaces();
   }
 }
 
@@ -212,16 +250,6 @@ void RowsCanvas::changeEvent(QEvent* event) {
   if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) {
     restyle();
   }
-}
-
-void RowsCanvas::focusInEvent(QFocusEvent* event) {
-  QWidget::focusInEvent(event);
-  update();
-}
-
-void RowsCanvas::focusOutEvent(QFocusEvent* event) {
-  QWidget::focusOutEvent(event);
-  update();
 }
 
 } // namespace afterbeat::window

@@ -94,6 +94,12 @@ RecordPage::RecordPage(Session& session, Selection& selection, QWidget* parent)
     rowsPainted_ = true;
     tellComplete();
   });
+  connect(rows_->canvas(), &RowsCanvas::wavesAsked, this, [this] {
+    if (waves_->hasTracks()) {
+      lower_->setCurrentWidget(waves_);
+      waves_->plot()->setFocus(Qt::OtherFocusReason);
+    }
+  });
   connect(waves_, &WavesView::painted, this, [this] {
     wavesPainted_ = true;
     tellComplete();
