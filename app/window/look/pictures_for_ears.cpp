@@ -11,7 +11,6 @@ namespace {
 
 QAccessibleInterface* pictureFor(const QString& className, QObject* object) {
   static const QStringList pictures{
-      "afterbeat::window::RowsCanvas",
       "afterbeat::window::WavesPlot",
       "afterbeat::window::DebriefRowsCanvas",
       "afterbeat::window::SheetPreview",
