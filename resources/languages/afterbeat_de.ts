@@ -416,41 +416,6 @@
     </message>
 </context>
 <context>
-    <name>MeasuresList</name>
-    <message>
-        <source>Hands off the chest</source>
-        <translation>Ohne Druckmassage</translation>
-    </message>
-    <message>
-        <source>Compressions</source>
-        <translation>Kompressionen</translation>
-    </message>
-    <message>
-        <source>Breaths</source>
-        <translation>Beatmungen</translation>
-    </message>
-    <message>
-        <source>Pauses</source>
-        <translation>Pausen</translation>
-    </message>
-    <message>
-        <source>Shocks and analyses</source>
-        <translation>Schocks und Analysen</translation>
-    </message>
-    <message>
-        <source>From one to the other</source>
-        <translation>Von einem zum anderen</translation>
-    </message>
-    <message>
-        <source>Circulation</source>
-        <translation>Kreislauf</translation>
-    </message>
-    <message>
-        <source>Device</source>
-        <translation>Gerät</translation>
-    </message>
-</context>
-<context>
     <name>Papers</name>
     <message>
         <source>%1 noted, delivery not recorded</source>
@@ -2112,37 +2077,6 @@
     </message>
 </context>
 <context>
-    <name>WavesPlot</name>
-    <message>
-        <source>ECG</source>
-        <translation>EKG</translation>
-    </message>
-    <message>
-        <source>Impedance</source>
-        <translation>Impedanz</translation>
-    </message>
-    <message>
-        <source>Acceleration</source>
-        <translation>Beschleunigung</translation>
-    </message>
-    <message>
-        <source>Depth</source>
-        <translation>Tiefe</translation>
-    </message>
-    <message>
-        <source>Force</source>
-        <translation>Kraft</translation>
-    </message>
-    <message>
-        <source>Capnogram</source>
-        <translation>Kapnogramm</translation>
-    </message>
-    <message>
-        <source>Pulse wave</source>
-        <translation>Pulswelle</translation>
-    </message>
-</context>
-<context>
     <name>WorkingPanel</name>
     <message>
         <source>%1 of %2.</source>
@@ -3129,6 +3063,38 @@ Ziele: %4.</translation>
         <source>value</source>
         <translation>Wert</translation>
     </message>
+    <message>
+        <source>Hands off the chest</source>
+        <translation>Ohne Druckmassage</translation>
+    </message>
+    <message>
+        <source>Compressions</source>
+        <translation>Kompressionen</translation>
+    </message>
+    <message>
+        <source>Breaths</source>
+        <translation>Beatmungen</translation>
+    </message>
+    <message>
+        <source>Pauses</source>
+        <translation>Pausen</translation>
+    </message>
+    <message>
+        <source>Shocks and analyses</source>
+        <translation>Schocks und Analysen</translation>
+    </message>
+    <message>
+        <source>From one to the other</source>
+        <translation>Von einem zum anderen</translation>
+    </message>
+    <message>
+        <source>Circulation</source>
+        <translation>Kreislauf</translation>
+    </message>
+    <message>
+        <source>Device</source>
+        <translation>Gerät</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::NoticeBar</name>
@@ -3474,6 +3440,34 @@ Ziele: %4.</translation>
     <message>
         <source>From %1 to %2: %3. %4</source>
         <translation>Von %1 bis %2: %3. %4</translation>
+    </message>
+    <message>
+        <source>ECG</source>
+        <translation>EKG</translation>
+    </message>
+    <message>
+        <source>Impedance</source>
+        <translation>Impedanz</translation>
+    </message>
+    <message>
+        <source>Acceleration</source>
+        <translation>Beschleunigung</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>Force</source>
+        <translation>Kraft</translation>
+    </message>
+    <message>
+        <source>Capnogram</source>
+        <translation>Kapnogramm</translation>
+    </message>
+    <message>
+        <source>Pulse wave</source>
+        <translation>Pulswelle</translation>
     </message>
 </context>
 <context>

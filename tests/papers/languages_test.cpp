@@ -55,6 +55,32 @@ TEST(Languages, FreeFunctionsLookTextsUpWhereTheyAreCollected) {
   EXPECT_GT(seen, 2);
 }
 
+/// A text that is only marked is looked up under the name it was marked with: by `translate` with
+/// that name, or by the `tr` of the class with its namespaces.
+TEST(Languages, MarkedTextsAreLookedUpWhereTheyAreCollected) {
+  static const QRegularExpression marked(QStringLiteral(R"(QT_TRANSLATE_NOOP\(\s*"([^"]*)\")"));
+  QSet<QString> contexts;
+  QString all;
+  QDirIterator files(QStringLiteral(AFTERBEAT_SOURCE_DIR "/app"), {"*.cpp", "*.h"}, QDir::Files,
+                     QDirIterator::Subdirectories);
+  while (files.hasNext()) {
+    QFile file(files.next());
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const QString text = QString::fromUtf8(file.readAll());
+    all += text;
+    auto match = marked.globalMatch(text);
+    while (match.hasNext()) {
+      contexts.insert(match.next().captured(1));
+    }
+  }
+  EXPECT_GT(contexts.size(), 2);
+  for (const QString& context : contexts) {
+    const QRegularExpression lookedUp(QStringLiteral(R"(translate\(\s*"%1")").arg(context));
+    EXPECT_TRUE(context.startsWith("afterbeat::window::") || all.contains(lookedUp))
+        << context.toStdString();
+  }
+}
+
 QSet<QString> placeholders(const QString& text) {
   QSet<QString> all;
   auto match = QRegularExpression("%\\d").globalMatch(text);

@@ -12,7 +12,7 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QRegularExpression>
-#include <QTableView>
+#include <QTreeView>
 
 namespace afterbeat::window {
 namespace {
@@ -75,6 +75,15 @@ protected:
       } else if (const auto* tabs = qobject_cast<const QTabBar*>(widget)) {
         for (int i = 0; i < tabs->count(); ++i) {
           checkText(tabs->tabText(i), name);
+        }
+      } else if (const auto* tree = qobject_cast<const QTreeView*>(widget)) {
+        const QAbstractItemModel& model = *tree->model();
+        for (int group = 0; group < model.rowCount(); ++group) {
+          const QModelIndex index = model.index(group, 0);
+          checkText(index.data().toString(), name);
+          for (int row = 0; row < model.rowCount(index); ++row) {
+            checkText(model.index(row, 0, index).data().toString(), name);
+          }
         }
       } else if (const auto* header = qobject_cast<const QHeaderView*>(widget)) {
         for (int i = 0; i < header->count() && header->orientation() == Qt::Horizontal; ++i) {

@@ -22,14 +22,18 @@ struct Group {
   const char* title;
 };
 constexpr Group kGroups[] = {
-    {MeasureId::arrestTime, QT_TRANSLATE_NOOP("MeasuresList", "Hands off the chest")},
-    {MeasureId::compressions, QT_TRANSLATE_NOOP("MeasuresList", "Compressions")},
-    {MeasureId::ventilations, QT_TRANSLATE_NOOP("MeasuresList", "Breaths")},
-    {MeasureId::longestPause, QT_TRANSLATE_NOOP("MeasuresList", "Pauses")},
-    {MeasureId::shocksDelivered, QT_TRANSLATE_NOOP("MeasuresList", "Shocks and analyses")},
-    {MeasureId::powerOnToFirstShock, QT_TRANSLATE_NOOP("MeasuresList", "From one to the other")},
-    {MeasureId::circulationTime, QT_TRANSLATE_NOOP("MeasuresList", "Circulation")},
-    {MeasureId::timeOn, QT_TRANSLATE_NOOP("MeasuresList", "Device")},
+    {MeasureId::arrestTime,
+     QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Hands off the chest")},
+    {MeasureId::compressions, QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Compressions")},
+    {MeasureId::ventilations, QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Breaths")},
+    {MeasureId::longestPause, QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Pauses")},
+    {MeasureId::shocksDelivered,
+     QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Shocks and analyses")},
+    {MeasureId::powerOnToFirstShock,
+     QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "From one to the other")},
+    {MeasureId::circulationTime,
+     QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Circulation")},
+    {MeasureId::timeOn, QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Device")},
 };
 
 MeasureId idOf(const QTreeWidgetItem* item) {

@@ -12,14 +12,41 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QShowEvent>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace afterbeat::window {
 
 namespace {
 
 constexpr int kSideWidth = 310;
+
+/// As wide as what stands in it asks for, also in larger type or a longer language.
+class SideArea final : public QScrollArea {
+public:
+  explicit SideArea(QWidget* parent) : QScrollArea(parent) {
+    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Expanding);
+  }
+  [[nodiscard]] QSize sizeHint() const override {
+    const int content = widget() ? widget()->minimumSizeHint().width() : 0;
+    const int bar = verticalScrollBar()->sizeHint().width();
+    return {std::max(kSideWidth, content + bar), QScrollArea::sizeHint().height()};
+  }
+  [[nodiscard]] QSize minimumSizeHint() const override {
+    return {sizeHint().width(), QScrollArea::minimumSizeHint().height()};
+  }
+
+protected:
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    if (event->type() == QEvent::LayoutRequest) {
+      updateGeometry();
+    }
+    return QScrollArea::eventFilter(watched, event);
+  }
+};
 
 /// A button that does what an action does, and says its key.
 QPushButton* buttonFor(QAction* action, const QString& text, QWidget* parent) {
@@ -126,14 +153,13 @@ QWidget* HandoverPage::makeSide() {
   if (kind_ == Kind::told) {
     column->addWidget(buttonFor(back_, tr("Back"), side));
   }
-  auto* area = new QScrollArea(this);
+  auto* area = new SideArea(this);
   area->setWidget(side);
   area->setWidgetResizable(true);
   area->setFocusPolicy(Qt::NoFocus);
   area->setAccessibleName(tr("Choices for the sheet"));
   area->setFrameShape(QFrame::NoFrame);
   area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  area->setFixedWidth(kSideWidth);
   return area;
 }
 

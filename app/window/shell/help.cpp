@@ -80,7 +80,9 @@ void showKeys(const QMenuBar* menus, QWidget* parent) {
   new QTreeWidgetItem(waves, {tr("Earlier or later"), tr("drag, or Shift with the wheel")});
   list->expandAll();
   QDialog* dialog = dialogWith(tr("Keys"), list, parent);
-  dialog->resize(620, 560);
+  const int letter = list->fontMetrics().averageCharWidth();
+  constexpr int kLetters = 100;
+  dialog->resize(QSize(letter * kLetters, 560).boundedTo(parent->size()));
   dialog->show();
 }
 

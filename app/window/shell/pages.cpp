@@ -94,7 +94,6 @@ WelcomePage::WelcomePage(QAction* open, QAction* withoutRecording, QWidget* pare
   recentHeading_ = addSentence(tr("Opened lately:"));
   for (int i = 0; i < kRecentShown; ++i) {
     auto* button = new QPushButton(this);
-    button->setFlat(true);
     column_->addWidget(button, 0, Qt::AlignLeft);
     connect(button, &QPushButton::clicked, this,
             [this, button] { emit openRecent(button->property("path").toString()); });

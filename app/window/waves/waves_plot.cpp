@@ -20,13 +20,13 @@ QString nameOf(const Channel& channel) {
     return QString::fromStdString(channel.label);
   }
   static const std::map<std::string, const char*, std::less<>> names{
-      {"ecg", QT_TRANSLATE_NOOP("WavesPlot", "ECG")},
-      {"impedance", QT_TRANSLATE_NOOP("WavesPlot", "Impedance")},
-      {"acceleration", QT_TRANSLATE_NOOP("WavesPlot", "Acceleration")},
-      {"depth", QT_TRANSLATE_NOOP("WavesPlot", "Depth")},
-      {"force", QT_TRANSLATE_NOOP("WavesPlot", "Force")},
-      {"capnogram", QT_TRANSLATE_NOOP("WavesPlot", "Capnogram")},
-      {"pleth", QT_TRANSLATE_NOOP("WavesPlot", "Pulse wave")}};
+      {"ecg", QT_TRANSLATE_NOOP("afterbeat::window::WavesPlot", "ECG")},
+      {"impedance", QT_TRANSLATE_NOOP("afterbeat::window::WavesPlot", "Impedance")},
+      {"acceleration", QT_TRANSLATE_NOOP("afterbeat::window::WavesPlot", "Acceleration")},
+      {"depth", QT_TRANSLATE_NOOP("afterbeat::window::WavesPlot", "Depth")},
+      {"force", QT_TRANSLATE_NOOP("afterbeat::window::WavesPlot", "Force")},
+      {"capnogram", QT_TRANSLATE_NOOP("afterbeat::window::WavesPlot", "Capnogram")},
+      {"pleth", QT_TRANSLATE_NOOP("afterbeat::window::WavesPlot", "Pulse wave")}};
   const auto it = names.find(channel.quantity);
   return it != names.end()
              ? WavesPlot::tr(it->second)
