@@ -2,113 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en">
 <context>
-    <name>EntryWords</name>
-    <message>
-        <source>unknown type</source>
-        <translation>unbekannte Art</translation>
-    </message>
-    <message>
-        <source>device on, power</source>
-        <translation>Gerät ein, Strom</translation>
-    </message>
-    <message>
-        <source>device off, power</source>
-        <translation>Gerät aus, Strom</translation>
-    </message>
-    <message>
-        <source>clock</source>
-        <translation>Uhr</translation>
-    </message>
-    <message>
-        <source>electrodes</source>
-        <translation>Elektroden</translation>
-    </message>
-    <message>
-        <source>patient setting</source>
-        <translation>Patienteneinstellung</translation>
-    </message>
-    <message>
-        <source>analysis</source>
-        <translation>Analyse</translation>
-    </message>
-    <message>
-        <source>charge</source>
-        <translation>Laden</translation>
-    </message>
-    <message>
-        <source>shock</source>
-        <translation>Schock</translation>
-    </message>
-    <message>
-        <source>compressions, hands on</source>
-        <translation>Kompressionen, Druckmassage</translation>
-    </message>
-    <message>
-        <source>breath, ventilation</source>
-        <translation>Beatmung</translation>
-    </message>
-    <message>
-        <source>airway</source>
-        <translation>Atemweg</translation>
-    </message>
-    <message>
-        <source>rhythm</source>
-        <translation>Rhythmus</translation>
-    </message>
-    <message>
-        <source>circulation</source>
-        <translation>Kreislauf</translation>
-    </message>
-    <message>
-        <source>rescuer change</source>
-        <translation>Helferwechsel</translation>
-    </message>
-    <message>
-        <source>medication</source>
-        <translation>Medikament</translation>
-    </message>
-    <message>
-        <source>milestone</source>
-        <translation>Zeitpunkt</translation>
-    </message>
-    <message>
-        <source>not counted, excluded</source>
-        <translation>nicht gezählt, ausgenommen</translation>
-    </message>
-    <message>
-        <source>prompt</source>
-        <translation>Ansage</translation>
-    </message>
-    <message>
-        <source>battery</source>
-        <translation>Akku</translation>
-    </message>
-    <message>
-        <source>electrode pads</source>
-        <translation>Klebeelektroden</translation>
-    </message>
-    <message>
-        <source>self-test</source>
-        <translation>Selbsttest</translation>
-    </message>
-    <message>
-        <source>fault</source>
-        <translation>Störung</translation>
-    </message>
-    <message>
-        <source>remark</source>
-        <translation>Bemerkung</translation>
-    </message>
-    <message>
-        <source>samples</source>
-        <translation>Messwerte</translation>
-    </message>
-    <message>
-        <source>unreadable line</source>
-        <translation>unlesbare Zeile</translation>
-    </message>
-</context>
-<context>
     <name>HeaderStrip</name>
     <message>
         <source>clock never set: times count from the record&apos;s begin</source>
@@ -2161,281 +2054,6 @@
     </message>
 </context>
 <context>
-    <name>ProblemWords</name>
-    <message>
-        <source>The recording stopped without being closed.</source>
-        <translation>Die Aufzeichnung brach ab, ohne abgeschlossen zu werden.</translation>
-    </message>
-    <message>
-        <source>This line could not be read: %1.</source>
-        <translation>Diese Zeile war nicht lesbar: %1.</translation>
-    </message>
-    <message>
-        <source>This line repeats line %1 exactly.</source>
-        <translation>Diese Zeile wiederholt Zeile %1 genau.</translation>
-    </message>
-    <message>
-        <source>This “%1” ends before it begins.</source>
-        <translation>Dieser Eintrag „%1“ endet, bevor er beginnt.</translation>
-    </message>
-    <message>
-        <source>This line is %1 s earlier than the line above it.</source>
-        <translation>Diese Zeile liegt %1 s vor der Zeile darüber.</translation>
-    </message>
-    <message>
-        <source>The value of “%1” is too large or not a number (%2).</source>
-        <translation>Der Wert von „%1“ ist zu groß oder keine Zahl (%2).</translation>
-    </message>
-    <message>
-        <source>“%1” has a value that this program does not understand (%2).</source>
-        <translation>„%1“ hat einen Wert, den dieses Programm nicht versteht (%2).</translation>
-    </message>
-    <message>
-        <source>This “%1” lacks “%2”.</source>
-        <translation>In diesem Eintrag „%1“ fehlt „%2“.</translation>
-    </message>
-    <message>
-        <source>It is not recorded whether this shock was delivered.</source>
-        <translation>Es ist nicht aufgezeichnet, ob dieser Schock abgegeben wurde.</translation>
-    </message>
-    <message>
-        <source>This “%1” began, and its end was never recorded.</source>
-        <translation>Dieser Eintrag „%1“ begann; sein Ende wurde nie aufgezeichnet.</translation>
-    </message>
-    <message>
-        <source>These samples belong to channel “%1”, which the first line does not describe.</source>
-        <translation>Diese Messwerte gehören zum Kanal „%1“, den die erste Zeile nicht beschreibt.</translation>
-    </message>
-    <message>
-        <source>These samples of channel “%1” could not be used: %2.</source>
-        <translation>Diese Messwerte des Kanals „%1“ waren nicht brauchbar: %2.</translation>
-    </message>
-    <message>
-        <source>Samples of channel “%1” overlap earlier ones by %2 s.</source>
-        <translation>Messwerte des Kanals „%1“ überlappen frühere um %2 s.</translation>
-    </message>
-    <message>
-        <source>Channel “%1” has a gap of %2 s before these samples.</source>
-        <translation>Kanal „%1“ hat vor diesen Messwerten eine Lücke von %2 s.</translation>
-    </message>
-    <message>
-        <source>These samples of channel “%1” span %2 s, longer than the 5 s a line should hold.</source>
-        <translation>Diese Messwerte des Kanals „%1“ reichen über %2 s; eine Zeile sollte höchstens 5 s enthalten.</translation>
-    </message>
-    <message>
-        <source>Channel “%1” is stored in a way this program does not know (%2).</source>
-        <translation>Kanal „%1“ ist in einer Form gespeichert, die dieses Programm nicht kennt (%2).</translation>
-    </message>
-    <message>
-        <source>Channel “%1” cannot be used: %2.</source>
-        <translation>Kanal „%1“ ist nicht brauchbar: %2.</translation>
-    </message>
-    <message>
-        <source>The file does not match its checksum.</source>
-        <translation>Die Datei passt nicht zu ihrer Prüfsumme.</translation>
-    </message>
-    <message>
-        <source>The closing line speaks of %1 lines, but %2 were found.</source>
-        <translation>Die Schlusszeile spricht von %1 Zeilen, gefunden wurden %2.</translation>
-    </message>
-    <message>
-        <source>Here another recording begins in the same file.</source>
-        <translation>Hier beginnt in derselben Datei eine weitere Aufzeichnung.</translation>
-    </message>
-    <message>
-        <source>The first line of the recording lacks “%1”.</source>
-        <translation>In der ersten Zeile der Aufzeichnung fehlt „%1“.</translation>
-    </message>
-    <message>
-        <source>In the first line of the recording, “%1” has a value that this program does not understand (%2).</source>
-        <translation>In der ersten Zeile der Aufzeichnung hat „%1“ einen Wert, den dieses Programm nicht versteht (%2).</translation>
-    </message>
-    <message>
-        <source>The file has no usable first line.</source>
-        <translation>Die Datei hat keine brauchbare erste Zeile.</translation>
-    </message>
-    <message>
-        <source>%1 chest compressions were detected twice.</source>
-        <translation>%1 Thoraxkompressionen wurden doppelt erkannt.</translation>
-    </message>
-    <message>
-        <source>The record speaks of the patient as “%1”, but the device was set to “%2”.</source>
-        <translation>Die Aufzeichnung nennt den Patienten „%1“, das Gerät stand aber auf „%2“.</translation>
-    </message>
-    <message>
-        <source>Lines that could not be read</source>
-        <translation>Unlesbare Zeilen</translation>
-    </message>
-    <message>
-        <source>What these lines said is lost; all other lines are used. Counts may be too low.</source>
-        <translation>Was in diesen Zeilen stand, ist verloren; alle anderen werden verwendet. Anzahlen können zu niedrig sein.</translation>
-    </message>
-    <message>
-        <source>Repeated lines</source>
-        <translation>Wiederholte Zeilen</translation>
-    </message>
-    <message>
-        <source>The repetition was dropped, so that nothing is counted twice.</source>
-        <translation>Die Wiederholung wurde weggelassen, damit nichts doppelt zählt.</translation>
-    </message>
-    <message>
-        <source>Ends before it begins</source>
-        <translation>Endet vor dem Beginn</translation>
-    </message>
-    <message>
-        <source>The entry is kept and counts in no figure.</source>
-        <translation>Der Eintrag bleibt erhalten und zählt in keiner Zahl.</translation>
-    </message>
-    <message>
-        <source>Lines out of order</source>
-        <translation>Zeilen in falscher Reihenfolge</translation>
-    </message>
-    <message>
-        <source>They were sorted into their place by time; nothing is lost.</source>
-        <translation>Sie wurden nach der Zeit eingeordnet; nichts ist verloren.</translation>
-    </message>
-    <message>
-        <source>Values that could not be used</source>
-        <translation>Unbrauchbare Werte</translation>
-    </message>
-    <message>
-        <source>The value is kept as it was written and treated as missing.</source>
-        <translation>Der Wert bleibt, wie er geschrieben wurde, und gilt als fehlend.</translation>
-    </message>
-    <message>
-        <source>Incomplete entries</source>
-        <translation>Unvollständige Einträge</translation>
-    </message>
-    <message>
-        <source>Shocks that may or may not have been given</source>
-        <translation>Schocks, bei denen die Abgabe offen ist</translation>
-    </message>
-    <message>
-        <source>They are counted neither as given nor as not given. Ask the crew.</source>
-        <translation>Sie zählen weder als abgegeben noch als nicht abgegeben. Fragen Sie das Team.</translation>
-    </message>
-    <message>
-        <source>Ends that were not recorded</source>
-        <translation>Nicht aufgezeichnete Enden</translation>
-    </message>
-    <message>
-        <source>The entry is taken to last until the last time in the file.</source>
-        <translation>Der Eintrag gilt bis zur letzten Zeit der Datei.</translation>
-    </message>
-    <message>
-        <source>Samples that are lost</source>
-        <translation>Verlorene Messwerte</translation>
-    </message>
-    <message>
-        <source>This part of the waves is missing and shown as a gap. Entries are not affected.</source>
-        <translation>Dieser Teil der Kurven fehlt und erscheint als Lücke. Einträge sind nicht betroffen.</translation>
-    </message>
-    <message>
-        <source>Samples recorded twice</source>
-        <translation>Doppelt aufgezeichnete Messwerte</translation>
-    </message>
-    <message>
-        <source>The earlier samples are kept.</source>
-        <translation>Die früheren Messwerte bleiben.</translation>
-    </message>
-    <message>
-        <source>Gaps in the waves</source>
-        <translation>Lücken in den Kurven</translation>
-    </message>
-    <message>
-        <source>The waves are drawn with the gap. Entries are not affected.</source>
-        <translation>Die Kurven werden mit der Lücke gezeichnet. Einträge sind nicht betroffen.</translation>
-    </message>
-    <message>
-        <source>Long lines of samples</source>
-        <translation>Lange Zeilen mit Messwerten</translation>
-    </message>
-    <message>
-        <source>They are used; nothing is lost.</source>
-        <translation>Sie werden verwendet; nichts ist verloren.</translation>
-    </message>
-    <message>
-        <source>Channels that cannot be drawn</source>
-        <translation>Kanäle, die sich nicht zeichnen lassen</translation>
-    </message>
-    <message>
-        <source>The samples are kept in the file and not shown.</source>
-        <translation>Die Messwerte bleiben in der Datei und werden nicht gezeigt.</translation>
-    </message>
-    <message>
-        <source>Channels that cannot be used</source>
-        <translation>Unbrauchbare Kanäle</translation>
-    </message>
-    <message>
-        <source>Their samples are lost.</source>
-        <translation>Ihre Messwerte sind verloren.</translation>
-    </message>
-    <message>
-        <source>The recording was not closed</source>
-        <translation>Die Aufzeichnung wurde nicht abgeschlossen</translation>
-    </message>
-    <message>
-        <source>All complete lines are kept. What happened after the last of them is not known.</source>
-        <translation>Alle vollständigen Zeilen bleiben. Was nach der letzten geschah, ist nicht bekannt.</translation>
-    </message>
-    <message>
-        <source>The checksum differs</source>
-        <translation>Die Prüfsumme weicht ab</translation>
-    </message>
-    <message>
-        <source>The file was damaged or edited after it was closed. Everything that can be read is shown.</source>
-        <translation>Die Datei wurde nach dem Abschluss beschädigt oder verändert. Alles Lesbare wird gezeigt.</translation>
-    </message>
-    <message>
-        <source>The number of lines differs</source>
-        <translation>Die Zahl der Zeilen weicht ab</translation>
-    </message>
-    <message>
-        <source>Lines are missing or were added. What is there is shown.</source>
-        <translation>Zeilen fehlen oder kamen hinzu. Was da ist, wird gezeigt.</translation>
-    </message>
-    <message>
-        <source>Several recordings in one file</source>
-        <translation>Mehrere Aufzeichnungen in einer Datei</translation>
-    </message>
-    <message>
-        <source>Each is read as a record of its own; see the menu Record.</source>
-        <translation>Jede wird für sich gelesen; siehe Menü Aufzeichnung.</translation>
-    </message>
-    <message>
-        <source>The first line is incomplete</source>
-        <translation>Die erste Zeile ist unvollständig</translation>
-    </message>
-    <message>
-        <source>What it lacks is treated as not recorded.</source>
-        <translation>Was ihr fehlt, gilt als nicht aufgezeichnet.</translation>
-    </message>
-    <message>
-        <source>No first line</source>
-        <translation>Keine erste Zeile</translation>
-    </message>
-    <message>
-        <source>The file was read under a made-up one; date, place and device are unknown.</source>
-        <translation>Die Datei wurde mit einem erdachten Kopf gelesen; Datum, Ort und Gerät sind unbekannt.</translation>
-    </message>
-    <message>
-        <source>Compressions detected twice</source>
-        <translation>Doppelt erkannte Kompressionen</translation>
-    </message>
-    <message>
-        <source>Each is counted once.</source>
-        <translation>Jede zählt einmal.</translation>
-    </message>
-    <message>
-        <source>Patient and device setting differ</source>
-        <translation>Patient und Geräteeinstellung passen nicht zusammen</translation>
-    </message>
-    <message>
-        <source>Targets follow the record&apos;s patient. Check which of the two is right.</source>
-        <translation>Die Ziele richten sich nach dem Patienten der Aufzeichnung. Prüfen Sie, was davon stimmt.</translation>
-    </message>
-</context>
-<context>
     <name>WaveMarks</name>
     <message>
         <source>Hands off from %1 for %2.</source>
@@ -3030,6 +2648,366 @@ Ziele: %4.</translation>
     <message>
         <source>Shocks: not recorded.</source>
         <translation>Schocks: nicht aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>unknown type</source>
+        <translation>unbekannte Art</translation>
+    </message>
+    <message>
+        <source>device on, power</source>
+        <translation>Gerät ein, Strom</translation>
+    </message>
+    <message>
+        <source>device off, power</source>
+        <translation>Gerät aus, Strom</translation>
+    </message>
+    <message>
+        <source>electrodes</source>
+        <translation>Elektroden</translation>
+    </message>
+    <message>
+        <source>patient setting</source>
+        <translation>Patienteneinstellung</translation>
+    </message>
+    <message>
+        <source>charge</source>
+        <translation>Laden</translation>
+    </message>
+    <message>
+        <source>compressions, hands on</source>
+        <translation>Kompressionen, Druckmassage</translation>
+    </message>
+    <message>
+        <source>breath, ventilation</source>
+        <translation>Beatmung</translation>
+    </message>
+    <message>
+        <source>airway</source>
+        <translation>Atemweg</translation>
+    </message>
+    <message>
+        <source>rhythm</source>
+        <translation>Rhythmus</translation>
+    </message>
+    <message>
+        <source>rescuer change</source>
+        <translation>Helferwechsel</translation>
+    </message>
+    <message>
+        <source>medication</source>
+        <translation>Medikament</translation>
+    </message>
+    <message>
+        <source>milestone</source>
+        <translation>Zeitpunkt</translation>
+    </message>
+    <message>
+        <source>not counted, excluded</source>
+        <translation>nicht gezählt, ausgenommen</translation>
+    </message>
+    <message>
+        <source>prompt</source>
+        <translation>Ansage</translation>
+    </message>
+    <message>
+        <source>battery</source>
+        <translation>Akku</translation>
+    </message>
+    <message>
+        <source>electrode pads</source>
+        <translation>Klebeelektroden</translation>
+    </message>
+    <message>
+        <source>self-test</source>
+        <translation>Selbsttest</translation>
+    </message>
+    <message>
+        <source>fault</source>
+        <translation>Störung</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>samples</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>unreadable line</source>
+        <translation>unlesbare Zeile</translation>
+    </message>
+    <message>
+        <source>The recording stopped without being closed.</source>
+        <translation>Die Aufzeichnung brach ab, ohne abgeschlossen zu werden.</translation>
+    </message>
+    <message>
+        <source>This line could not be read: %1.</source>
+        <translation>Diese Zeile war nicht lesbar: %1.</translation>
+    </message>
+    <message>
+        <source>This line repeats line %1 exactly.</source>
+        <translation>Diese Zeile wiederholt Zeile %1 genau.</translation>
+    </message>
+    <message>
+        <source>This “%1” ends before it begins.</source>
+        <translation>Dieser Eintrag „%1“ endet, bevor er beginnt.</translation>
+    </message>
+    <message>
+        <source>This line is %1 s earlier than the line above it.</source>
+        <translation>Diese Zeile liegt %1 s vor der Zeile darüber.</translation>
+    </message>
+    <message>
+        <source>The value of “%1” is too large or not a number (%2).</source>
+        <translation>Der Wert von „%1“ ist zu groß oder keine Zahl (%2).</translation>
+    </message>
+    <message>
+        <source>“%1” has a value that this program does not understand (%2).</source>
+        <translation>„%1“ hat einen Wert, den dieses Programm nicht versteht (%2).</translation>
+    </message>
+    <message>
+        <source>This “%1” lacks “%2”.</source>
+        <translation>In diesem Eintrag „%1“ fehlt „%2“.</translation>
+    </message>
+    <message>
+        <source>It is not recorded whether this shock was delivered.</source>
+        <translation>Es ist nicht aufgezeichnet, ob dieser Schock abgegeben wurde.</translation>
+    </message>
+    <message>
+        <source>This “%1” began, and its end was never recorded.</source>
+        <translation>Dieser Eintrag „%1“ begann; sein Ende wurde nie aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>These samples belong to channel “%1”, which the first line does not describe.</source>
+        <translation>Diese Messwerte gehören zum Kanal „%1“, den die erste Zeile nicht beschreibt.</translation>
+    </message>
+    <message>
+        <source>These samples of channel “%1” could not be used: %2.</source>
+        <translation>Diese Messwerte des Kanals „%1“ waren nicht brauchbar: %2.</translation>
+    </message>
+    <message>
+        <source>Samples of channel “%1” overlap earlier ones by %2 s.</source>
+        <translation>Messwerte des Kanals „%1“ überlappen frühere um %2 s.</translation>
+    </message>
+    <message>
+        <source>Channel “%1” has a gap of %2 s before these samples.</source>
+        <translation>Kanal „%1“ hat vor diesen Messwerten eine Lücke von %2 s.</translation>
+    </message>
+    <message>
+        <source>These samples of channel “%1” span %2 s, longer than the 5 s a line should hold.</source>
+        <translation>Diese Messwerte des Kanals „%1“ reichen über %2 s; eine Zeile sollte höchstens 5 s enthalten.</translation>
+    </message>
+    <message>
+        <source>Channel “%1” is stored in a way this program does not know (%2).</source>
+        <translation>Kanal „%1“ ist in einer Form gespeichert, die dieses Programm nicht kennt (%2).</translation>
+    </message>
+    <message>
+        <source>Channel “%1” cannot be used: %2.</source>
+        <translation>Kanal „%1“ ist nicht brauchbar: %2.</translation>
+    </message>
+    <message>
+        <source>The file does not match its checksum.</source>
+        <translation>Die Datei passt nicht zu ihrer Prüfsumme.</translation>
+    </message>
+    <message>
+        <source>The closing line speaks of %1 lines, but %2 were found.</source>
+        <translation>Die Schlusszeile spricht von %1 Zeilen, gefunden wurden %2.</translation>
+    </message>
+    <message>
+        <source>Here another recording begins in the same file.</source>
+        <translation>Hier beginnt in derselben Datei eine weitere Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>The first line of the recording lacks “%1”.</source>
+        <translation>In der ersten Zeile der Aufzeichnung fehlt „%1“.</translation>
+    </message>
+    <message>
+        <source>In the first line of the recording, “%1” has a value that this program does not understand (%2).</source>
+        <translation>In der ersten Zeile der Aufzeichnung hat „%1“ einen Wert, den dieses Programm nicht versteht (%2).</translation>
+    </message>
+    <message>
+        <source>The file has no usable first line.</source>
+        <translation>Die Datei hat keine brauchbare erste Zeile.</translation>
+    </message>
+    <message>
+        <source>%1 chest compressions were detected twice.</source>
+        <translation>%1 Thoraxkompressionen wurden doppelt erkannt.</translation>
+    </message>
+    <message>
+        <source>The record speaks of the patient as “%1”, but the device was set to “%2”.</source>
+        <translation>Die Aufzeichnung nennt den Patienten „%1“, das Gerät stand aber auf „%2“.</translation>
+    </message>
+    <message>
+        <source>Lines that could not be read</source>
+        <translation>Unlesbare Zeilen</translation>
+    </message>
+    <message>
+        <source>What these lines said is lost; all other lines are used. Counts may be too low.</source>
+        <translation>Was in diesen Zeilen stand, ist verloren; alle anderen werden verwendet. Anzahlen können zu niedrig sein.</translation>
+    </message>
+    <message>
+        <source>Repeated lines</source>
+        <translation>Wiederholte Zeilen</translation>
+    </message>
+    <message>
+        <source>The repetition was dropped, so that nothing is counted twice.</source>
+        <translation>Die Wiederholung wurde weggelassen, damit nichts doppelt zählt.</translation>
+    </message>
+    <message>
+        <source>Ends before it begins</source>
+        <translation>Endet vor dem Beginn</translation>
+    </message>
+    <message>
+        <source>The entry is kept and counts in no figure.</source>
+        <translation>Der Eintrag bleibt erhalten und zählt in keiner Zahl.</translation>
+    </message>
+    <message>
+        <source>Lines out of order</source>
+        <translation>Zeilen in falscher Reihenfolge</translation>
+    </message>
+    <message>
+        <source>They were sorted into their place by time; nothing is lost.</source>
+        <translation>Sie wurden nach der Zeit eingeordnet; nichts ist verloren.</translation>
+    </message>
+    <message>
+        <source>Values that could not be used</source>
+        <translation>Unbrauchbare Werte</translation>
+    </message>
+    <message>
+        <source>The value is kept as it was written and treated as missing.</source>
+        <translation>Der Wert bleibt, wie er geschrieben wurde, und gilt als fehlend.</translation>
+    </message>
+    <message>
+        <source>Incomplete entries</source>
+        <translation>Unvollständige Einträge</translation>
+    </message>
+    <message>
+        <source>Shocks that may or may not have been given</source>
+        <translation>Schocks, bei denen die Abgabe offen ist</translation>
+    </message>
+    <message>
+        <source>They are counted neither as given nor as not given. Ask the crew.</source>
+        <translation>Sie zählen weder als abgegeben noch als nicht abgegeben. Fragen Sie das Team.</translation>
+    </message>
+    <message>
+        <source>Ends that were not recorded</source>
+        <translation>Nicht aufgezeichnete Enden</translation>
+    </message>
+    <message>
+        <source>The entry is taken to last until the last time in the file.</source>
+        <translation>Der Eintrag gilt bis zur letzten Zeit der Datei.</translation>
+    </message>
+    <message>
+        <source>Samples that are lost</source>
+        <translation>Verlorene Messwerte</translation>
+    </message>
+    <message>
+        <source>This part of the waves is missing and shown as a gap. Entries are not affected.</source>
+        <translation>Dieser Teil der Kurven fehlt und erscheint als Lücke. Einträge sind nicht betroffen.</translation>
+    </message>
+    <message>
+        <source>Samples recorded twice</source>
+        <translation>Doppelt aufgezeichnete Messwerte</translation>
+    </message>
+    <message>
+        <source>The earlier samples are kept.</source>
+        <translation>Die früheren Messwerte bleiben.</translation>
+    </message>
+    <message>
+        <source>Gaps in the waves</source>
+        <translation>Lücken in den Kurven</translation>
+    </message>
+    <message>
+        <source>The waves are drawn with the gap. Entries are not affected.</source>
+        <translation>Die Kurven werden mit der Lücke gezeichnet. Einträge sind nicht betroffen.</translation>
+    </message>
+    <message>
+        <source>Long lines of samples</source>
+        <translation>Lange Zeilen mit Messwerten</translation>
+    </message>
+    <message>
+        <source>They are used; nothing is lost.</source>
+        <translation>Sie werden verwendet; nichts ist verloren.</translation>
+    </message>
+    <message>
+        <source>Channels that cannot be drawn</source>
+        <translation>Kanäle, die sich nicht zeichnen lassen</translation>
+    </message>
+    <message>
+        <source>The samples are kept in the file and not shown.</source>
+        <translation>Die Messwerte bleiben in der Datei und werden nicht gezeigt.</translation>
+    </message>
+    <message>
+        <source>Channels that cannot be used</source>
+        <translation>Unbrauchbare Kanäle</translation>
+    </message>
+    <message>
+        <source>Their samples are lost.</source>
+        <translation>Ihre Messwerte sind verloren.</translation>
+    </message>
+    <message>
+        <source>The recording was not closed</source>
+        <translation>Die Aufzeichnung wurde nicht abgeschlossen</translation>
+    </message>
+    <message>
+        <source>All complete lines are kept. What happened after the last of them is not known.</source>
+        <translation>Alle vollständigen Zeilen bleiben. Was nach der letzten geschah, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The checksum differs</source>
+        <translation>Die Prüfsumme weicht ab</translation>
+    </message>
+    <message>
+        <source>The file was damaged or edited after it was closed. Everything that can be read is shown.</source>
+        <translation>Die Datei wurde nach dem Abschluss beschädigt oder verändert. Alles Lesbare wird gezeigt.</translation>
+    </message>
+    <message>
+        <source>The number of lines differs</source>
+        <translation>Die Zahl der Zeilen weicht ab</translation>
+    </message>
+    <message>
+        <source>Lines are missing or were added. What is there is shown.</source>
+        <translation>Zeilen fehlen oder kamen hinzu. Was da ist, wird gezeigt.</translation>
+    </message>
+    <message>
+        <source>Several recordings in one file</source>
+        <translation>Mehrere Aufzeichnungen in einer Datei</translation>
+    </message>
+    <message>
+        <source>Each is read as a record of its own; see the menu Record.</source>
+        <translation>Jede wird für sich gelesen; siehe Menü Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>The first line is incomplete</source>
+        <translation>Die erste Zeile ist unvollständig</translation>
+    </message>
+    <message>
+        <source>What it lacks is treated as not recorded.</source>
+        <translation>Was ihr fehlt, gilt als nicht aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>No first line</source>
+        <translation>Keine erste Zeile</translation>
+    </message>
+    <message>
+        <source>The file was read under a made-up one; date, place and device are unknown.</source>
+        <translation>Die Datei wurde mit einem erdachten Kopf gelesen; Datum, Ort und Gerät sind unbekannt.</translation>
+    </message>
+    <message>
+        <source>Compressions detected twice</source>
+        <translation>Doppelt erkannte Kompressionen</translation>
+    </message>
+    <message>
+        <source>Each is counted once.</source>
+        <translation>Jede zählt einmal.</translation>
+    </message>
+    <message>
+        <source>Patient and device setting differ</source>
+        <translation>Patient und Geräteeinstellung passen nicht zusammen</translation>
+    </message>
+    <message>
+        <source>Targets follow the record&apos;s patient. Check which of the two is right.</source>
+        <translation>Die Ziele richten sich nach dem Patienten der Aufzeichnung. Prüfen Sie, was davon stimmt.</translation>
     </message>
 </context>
 <context>

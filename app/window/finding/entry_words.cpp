@@ -11,7 +11,7 @@ namespace afterbeat::window {
 namespace {
 
 QString tr(const char* english) {
-  return QCoreApplication::translate("EntryWords", english);
+  return QCoreApplication::translate("afterbeat::window", english);
 }
 
 QString own(const std::string& text) {
@@ -29,6 +29,9 @@ QString withEnergy(const QString& what, const std::optional<double>& joule) {
 
 /// Words for what an entry says; each type has one function.
 struct Saying {
+  Q_DECLARE_TR_FUNCTIONS(afterbeat::window::Saying)
+
+public:
   QString operator()(const entry::Other& other) const {
     return tr("entry of a type unknown to this program: “%1”").arg(own(other.type));
   }
@@ -207,33 +210,33 @@ QString entryWords(const Entry& entry) {
 
 QString entryKindWords(const EntryData& data) {
   static constexpr const char* kKinds[] = {
-      QT_TRANSLATE_NOOP("EntryWords", "unknown type"),
-      QT_TRANSLATE_NOOP("EntryWords", "device on, power"),
-      QT_TRANSLATE_NOOP("EntryWords", "device off, power"),
-      QT_TRANSLATE_NOOP("EntryWords", "clock"),
-      QT_TRANSLATE_NOOP("EntryWords", "electrodes"),
-      QT_TRANSLATE_NOOP("EntryWords", "patient setting"),
-      QT_TRANSLATE_NOOP("EntryWords", "analysis"),
-      QT_TRANSLATE_NOOP("EntryWords", "charge"),
-      QT_TRANSLATE_NOOP("EntryWords", "shock"),
-      QT_TRANSLATE_NOOP("EntryWords", "compressions, hands on"),
-      QT_TRANSLATE_NOOP("EntryWords", "compressions, hands on"),
-      QT_TRANSLATE_NOOP("EntryWords", "breath, ventilation"),
-      QT_TRANSLATE_NOOP("EntryWords", "airway"),
-      QT_TRANSLATE_NOOP("EntryWords", "rhythm"),
-      QT_TRANSLATE_NOOP("EntryWords", "circulation"),
-      QT_TRANSLATE_NOOP("EntryWords", "rescuer change"),
-      QT_TRANSLATE_NOOP("EntryWords", "medication"),
-      QT_TRANSLATE_NOOP("EntryWords", "milestone"),
-      QT_TRANSLATE_NOOP("EntryWords", "not counted, excluded"),
-      QT_TRANSLATE_NOOP("EntryWords", "prompt"),
-      QT_TRANSLATE_NOOP("EntryWords", "battery"),
-      QT_TRANSLATE_NOOP("EntryWords", "electrode pads"),
-      QT_TRANSLATE_NOOP("EntryWords", "self-test"),
-      QT_TRANSLATE_NOOP("EntryWords", "fault"),
-      QT_TRANSLATE_NOOP("EntryWords", "remark"),
-      QT_TRANSLATE_NOOP("EntryWords", "samples"),
-      QT_TRANSLATE_NOOP("EntryWords", "unreadable line")};
+      QT_TRANSLATE_NOOP("afterbeat::window", "unknown type"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "device on, power"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "device off, power"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "clock"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "electrodes"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "patient setting"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "analysis"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "charge"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "shock"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "compressions, hands on"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "compressions, hands on"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "breath, ventilation"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "airway"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "rhythm"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "circulation"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "rescuer change"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "medication"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "milestone"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "not counted, excluded"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "prompt"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "battery"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "electrode pads"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "self-test"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "fault"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "remark"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "samples"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "unreadable line")};
   static_assert(std::size(kKinds) == std::variant_size_v<EntryData>);
   return tr(kKinds[data.index()]);
 }

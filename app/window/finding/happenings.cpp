@@ -16,7 +16,7 @@ namespace afterbeat::window {
 namespace {
 
 QString tr(const char* english) {
-  return QCoreApplication::translate("Happenings", english);
+  return QCoreApplication::translate("afterbeat::window", english);
 }
 
 Origin originOf(Source source) {

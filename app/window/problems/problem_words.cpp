@@ -9,7 +9,7 @@ namespace afterbeat::window {
 namespace {
 
 QString tr(const char* english) {
-  return QCoreApplication::translate("ProblemWords", english);
+  return QCoreApplication::translate("afterbeat::window", english);
 }
 
 /// Written values can be long; a sentence shows their beginning.
@@ -33,70 +33,73 @@ QString filled(const char* english, const Problem& problem) {
 const char* sentenceOf(ProblemKind kind) {
   switch (kind) {
   case ProblemKind::notClosed:
-    return QT_TRANSLATE_NOOP("ProblemWords", "The recording stopped without being closed.");
+    return QT_TRANSLATE_NOOP("afterbeat::window", "The recording stopped without being closed.");
   case ProblemKind::brokenLine:
-    return QT_TRANSLATE_NOOP("ProblemWords", "This line could not be read: %1.");
+    return QT_TRANSLATE_NOOP("afterbeat::window", "This line could not be read: %1.");
   case ProblemKind::repeatedLine:
-    return QT_TRANSLATE_NOOP("ProblemWords", "This line repeats line %1 exactly.");
+    return QT_TRANSLATE_NOOP("afterbeat::window", "This line repeats line %1 exactly.");
   case ProblemKind::endBeforeBegin:
-    return QT_TRANSLATE_NOOP("ProblemWords", "This “%1” ends before it begins.");
+    return QT_TRANSLATE_NOOP("afterbeat::window", "This “%1” ends before it begins.");
   case ProblemKind::outOfOrder:
-    return QT_TRANSLATE_NOOP("ProblemWords", "This line is %1 s earlier than the line above it.");
+    return QT_TRANSLATE_NOOP("afterbeat::window",
+                             "This line is %1 s earlier than the line above it.");
   case ProblemKind::valueOutOfRange:
-    return QT_TRANSLATE_NOOP("ProblemWords",
+    return QT_TRANSLATE_NOOP("afterbeat::window",
                              "The value of “%1” is too large or not a number (%2).");
   case ProblemKind::wrongValue:
-    return QT_TRANSLATE_NOOP("ProblemWords",
+    return QT_TRANSLATE_NOOP("afterbeat::window",
                              "“%1” has a value that this program does not understand (%2).");
   case ProblemKind::missingKey:
-    return QT_TRANSLATE_NOOP("ProblemWords", "This “%1” lacks “%2”.");
+    return QT_TRANSLATE_NOOP("afterbeat::window", "This “%1” lacks “%2”.");
   case ProblemKind::deliveryUnknown:
-    return QT_TRANSLATE_NOOP("ProblemWords",
+    return QT_TRANSLATE_NOOP("afterbeat::window",
                              "It is not recorded whether this shock was delivered.");
   case ProblemKind::neverClosedStretch:
-    return QT_TRANSLATE_NOOP("ProblemWords", "This “%1” began, and its end was never recorded.");
+    return QT_TRANSLATE_NOOP("afterbeat::window",
+                             "This “%1” began, and its end was never recorded.");
   case ProblemKind::unknownChannel:
     return QT_TRANSLATE_NOOP(
-        "ProblemWords",
+        "afterbeat::window",
         "These samples belong to channel “%1”, which the first line does not describe.");
   case ProblemKind::badBlock:
-    return QT_TRANSLATE_NOOP("ProblemWords",
+    return QT_TRANSLATE_NOOP("afterbeat::window",
                              "These samples of channel “%1” could not be used: %2.");
   case ProblemKind::overlappingBlocks:
-    return QT_TRANSLATE_NOOP("ProblemWords",
+    return QT_TRANSLATE_NOOP("afterbeat::window",
                              "Samples of channel “%1” overlap earlier ones by %2 s.");
   case ProblemKind::gapInChannel:
-    return QT_TRANSLATE_NOOP("ProblemWords",
+    return QT_TRANSLATE_NOOP("afterbeat::window",
                              "Channel “%1” has a gap of %2 s before these samples.");
   case ProblemKind::longBlock:
-    return QT_TRANSLATE_NOOP("ProblemWords",
+    return QT_TRANSLATE_NOOP("afterbeat::window",
                              "These samples of channel “%1” span %2 s, longer than the 5 s a line "
                              "should hold.");
   case ProblemKind::channelNotDrawn:
-    return QT_TRANSLATE_NOOP("ProblemWords",
+    return QT_TRANSLATE_NOOP("afterbeat::window",
                              "Channel “%1” is stored in a way this program does not know (%2).");
   case ProblemKind::wrongChannel:
-    return QT_TRANSLATE_NOOP("ProblemWords", "Channel “%1” cannot be used: %2.");
+    return QT_TRANSLATE_NOOP("afterbeat::window", "Channel “%1” cannot be used: %2.");
   case ProblemKind::checksumDiffers:
-    return QT_TRANSLATE_NOOP("ProblemWords", "The file does not match its checksum.");
+    return QT_TRANSLATE_NOOP("afterbeat::window", "The file does not match its checksum.");
   case ProblemKind::countDiffers:
-    return QT_TRANSLATE_NOOP("ProblemWords",
+    return QT_TRANSLATE_NOOP("afterbeat::window",
                              "The closing line speaks of %1 lines, but %2 were found.");
   case ProblemKind::anotherRecord:
-    return QT_TRANSLATE_NOOP("ProblemWords", "Here another recording begins in the same file.");
+    return QT_TRANSLATE_NOOP("afterbeat::window",
+                             "Here another recording begins in the same file.");
   case ProblemKind::missingHeaderKey:
-    return QT_TRANSLATE_NOOP("ProblemWords", "The first line of the recording lacks “%1”.");
+    return QT_TRANSLATE_NOOP("afterbeat::window", "The first line of the recording lacks “%1”.");
   case ProblemKind::wrongHeaderValue:
-    return QT_TRANSLATE_NOOP("ProblemWords",
+    return QT_TRANSLATE_NOOP("afterbeat::window",
                              "In the first line of the recording, “%1” has a value that this "
                              "program does not understand (%2).");
   case ProblemKind::madeUpHeader:
-    return QT_TRANSLATE_NOOP("ProblemWords", "The file has no usable first line.");
+    return QT_TRANSLATE_NOOP("afterbeat::window", "The file has no usable first line.");
   case ProblemKind::doubleDetection:
-    return QT_TRANSLATE_NOOP("ProblemWords", "%1 chest compressions were detected twice.");
+    return QT_TRANSLATE_NOOP("afterbeat::window", "%1 chest compressions were detected twice.");
   case ProblemKind::categoryDiffers:
     return QT_TRANSLATE_NOOP(
-        "ProblemWords",
+        "afterbeat::window",
         "The record speaks of the patient as “%1”, but the device was set to “%2”.");
   case ProblemKind::importNote:
     break;
@@ -111,36 +114,36 @@ struct English {
 English lineWords(ProblemKind kind) {
   switch (kind) {
   case ProblemKind::brokenLine:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Lines that could not be read"),
-            QT_TRANSLATE_NOOP("ProblemWords",
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Lines that could not be read"),
+            QT_TRANSLATE_NOOP("afterbeat::window",
                               "What these lines said is lost; all other lines are used. Counts "
                               "may be too low.")};
   case ProblemKind::repeatedLine:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Repeated lines"),
-            QT_TRANSLATE_NOOP("ProblemWords",
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Repeated lines"),
+            QT_TRANSLATE_NOOP("afterbeat::window",
                               "The repetition was dropped, so that nothing is counted twice.")};
   case ProblemKind::endBeforeBegin:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Ends before it begins"),
-            QT_TRANSLATE_NOOP("ProblemWords", "The entry is kept and counts in no figure.")};
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Ends before it begins"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "The entry is kept and counts in no figure.")};
   case ProblemKind::outOfOrder:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Lines out of order"),
-            QT_TRANSLATE_NOOP("ProblemWords",
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Lines out of order"),
+            QT_TRANSLATE_NOOP("afterbeat::window",
                               "They were sorted into their place by time; nothing is lost.")};
   case ProblemKind::valueOutOfRange:
   case ProblemKind::wrongValue:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Values that could not be used"),
-            QT_TRANSLATE_NOOP("ProblemWords",
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Values that could not be used"),
+            QT_TRANSLATE_NOOP("afterbeat::window",
                               "The value is kept as it was written and treated as missing.")};
   case ProblemKind::missingKey:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Incomplete entries"),
-            QT_TRANSLATE_NOOP("ProblemWords", "The entry is kept and counts in no figure.")};
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Incomplete entries"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "The entry is kept and counts in no figure.")};
   case ProblemKind::deliveryUnknown:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Shocks that may or may not have been given"),
-            QT_TRANSLATE_NOOP("ProblemWords",
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Shocks that may or may not have been given"),
+            QT_TRANSLATE_NOOP("afterbeat::window",
                               "They are counted neither as given nor as not given. Ask the crew.")};
   case ProblemKind::neverClosedStretch:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Ends that were not recorded"),
-            QT_TRANSLATE_NOOP("ProblemWords",
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Ends that were not recorded"),
+            QT_TRANSLATE_NOOP("afterbeat::window",
                               "The entry is taken to last until the last time in the file.")};
   default:
     return {nullptr, nullptr};
@@ -151,26 +154,28 @@ English sampleWords(ProblemKind kind) {
   switch (kind) {
   case ProblemKind::unknownChannel:
   case ProblemKind::badBlock:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Samples that are lost"),
-            QT_TRANSLATE_NOOP("ProblemWords",
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Samples that are lost"),
+            QT_TRANSLATE_NOOP("afterbeat::window",
                               "This part of the waves is missing and shown as a gap. Entries are "
                               "not affected.")};
   case ProblemKind::overlappingBlocks:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Samples recorded twice"),
-            QT_TRANSLATE_NOOP("ProblemWords", "The earlier samples are kept.")};
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Samples recorded twice"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "The earlier samples are kept.")};
   case ProblemKind::gapInChannel:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Gaps in the waves"),
-            QT_TRANSLATE_NOOP("ProblemWords", "The waves are drawn with the gap. Entries are not "
-                                              "affected.")};
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Gaps in the waves"),
+            QT_TRANSLATE_NOOP("afterbeat::window",
+                              "The waves are drawn with the gap. Entries are not "
+                              "affected.")};
   case ProblemKind::longBlock:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Long lines of samples"),
-            QT_TRANSLATE_NOOP("ProblemWords", "They are used; nothing is lost.")};
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Long lines of samples"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "They are used; nothing is lost.")};
   case ProblemKind::channelNotDrawn:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Channels that cannot be drawn"),
-            QT_TRANSLATE_NOOP("ProblemWords", "The samples are kept in the file and not shown.")};
+    return {
+        QT_TRANSLATE_NOOP("afterbeat::window", "Channels that cannot be drawn"),
+        QT_TRANSLATE_NOOP("afterbeat::window", "The samples are kept in the file and not shown.")};
   case ProblemKind::wrongChannel:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Channels that cannot be used"),
-            QT_TRANSLATE_NOOP("ProblemWords", "Their samples are lost.")};
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Channels that cannot be used"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "Their samples are lost.")};
   default:
     return {nullptr, nullptr};
   }
@@ -179,38 +184,38 @@ English sampleWords(ProblemKind kind) {
 English fileWords(ProblemKind kind) {
   switch (kind) {
   case ProblemKind::notClosed:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "The recording was not closed"),
-            QT_TRANSLATE_NOOP("ProblemWords",
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "The recording was not closed"),
+            QT_TRANSLATE_NOOP("afterbeat::window",
                               "All complete lines are kept. What happened after the last of them "
                               "is not known.")};
   case ProblemKind::checksumDiffers:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "The checksum differs"),
-            QT_TRANSLATE_NOOP("ProblemWords",
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "The checksum differs"),
+            QT_TRANSLATE_NOOP("afterbeat::window",
                               "The file was damaged or edited after it was closed. Everything that "
                               "can be read is shown.")};
   case ProblemKind::countDiffers:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "The number of lines differs"),
-            QT_TRANSLATE_NOOP("ProblemWords",
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "The number of lines differs"),
+            QT_TRANSLATE_NOOP("afterbeat::window",
                               "Lines are missing or were added. What is there is shown.")};
   case ProblemKind::anotherRecord:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Several recordings in one file"),
-            QT_TRANSLATE_NOOP("ProblemWords",
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Several recordings in one file"),
+            QT_TRANSLATE_NOOP("afterbeat::window",
                               "Each is read as a record of its own; see the menu Record.")};
   case ProblemKind::missingHeaderKey:
   case ProblemKind::wrongHeaderValue:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "The first line is incomplete"),
-            QT_TRANSLATE_NOOP("ProblemWords", "What it lacks is treated as not recorded.")};
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "The first line is incomplete"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "What it lacks is treated as not recorded.")};
   case ProblemKind::madeUpHeader:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "No first line"),
-            QT_TRANSLATE_NOOP("ProblemWords",
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "No first line"),
+            QT_TRANSLATE_NOOP("afterbeat::window",
                               "The file was read under a made-up one; date, place and device are "
                               "unknown.")};
   case ProblemKind::doubleDetection:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Compressions detected twice"),
-            QT_TRANSLATE_NOOP("ProblemWords", "Each is counted once.")};
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Compressions detected twice"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "Each is counted once.")};
   case ProblemKind::categoryDiffers:
-    return {QT_TRANSLATE_NOOP("ProblemWords", "Patient and device setting differ"),
-            QT_TRANSLATE_NOOP("ProblemWords",
+    return {QT_TRANSLATE_NOOP("afterbeat::window", "Patient and device setting differ"),
+            QT_TRANSLATE_NOOP("afterbeat::window",
                               "Targets follow the record's patient. Check which of the two is "
                               "right.")};
   default:

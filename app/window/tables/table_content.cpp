@@ -11,7 +11,7 @@ namespace afterbeat::window {
 namespace {
 
 QString tr(const char* english) {
-  return QCoreApplication::translate("TableContent", english);
+  return QCoreApplication::translate("afterbeat::window", english);
 }
 
 TableCell word(const QString& text) {
