@@ -30,10 +30,12 @@ int main(int argc, char** argv) {
                "(NAME.truth.json)."};
   std::string folder;
   std::uint64_t seed = 1;
-  bool withLong = false;
+  bool withLong = false, withLongest = false;
   app.add_option("OUTDIR", folder, "Folder to write into; made where it is missing")->required();
   app.add_option("--seed", seed, "The same number gives the same bytes")->capture_default_str();
   app.add_flag("--with-long", withLong, "Also the two long records for measuring speed (32 MB)");
+  app.add_flag("--with-longest", withLongest,
+               "Also three hours of four channels at 500 samples a second (60 MB)");
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
@@ -46,6 +48,9 @@ int main(int argc, char** argv) {
     for (auto& sample : afterbeat::samples::longSamples(seed)) {
       samples.push_back(std::move(sample));
     }
+  }
+  if (withLongest) {
+    samples.push_back(afterbeat::samples::threeHours(seed, 500));
   }
   bool good = true;
   for (const auto& sample : samples) {

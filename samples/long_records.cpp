@@ -16,9 +16,10 @@ void head(Header& h, const char* site) {
 
 } // namespace
 
-Sample threeHours(std::uint64_t seed) {
+Sample threeHours(std::uint64_t seed, double rateHz) {
   using namespace entry;
-  Sample sample{"long-three-hours", Story("long-three-hours", seed), {}};
+  const std::string name = rateHz > 250 ? "long-three-hours-500-hz" : "long-three-hours";
+  Sample sample{name, Story("long-three-hours", seed), {}};
   Story& story = sample.story;
   head(story.record.header, "Upper lake, ice road");
   constexpr double kEnd = 10800;
@@ -37,7 +38,7 @@ Sample threeHours(std::uint64_t seed) {
   story.happens(kEnd, PowerOff{});
   story.truth.between = {{"time_on", at(kEnd) - at(0)}};
   story.finish(0, kEnd - 3);
-  addWaves(story, 0, kEnd, {250, 250, 250, 250});
+  addWaves(story, 0, kEnd, {rateHz, rateHz, rateHz, rateHz});
   return sample;
 }
 

@@ -16,7 +16,7 @@ std::vector<Sample> smallSamples(std::uint64_t seed) {
 
 std::vector<Sample> longSamples(std::uint64_t seed) {
   std::vector<Sample> all;
-  all.push_back(threeHours(seed));
+  all.push_back(threeHours(seed, 250));
   all.push_back(manyCompressions(seed));
   return all;
 }

@@ -28,8 +28,8 @@ struct Sample {
 [[nodiscard]] Sample drill(std::uint64_t seed, int number);
 /// A record that stops in the middle of a line.
 [[nodiscard]] Sample lakeSteamer(std::uint64_t seed);
-/// Three hours, four channels of 250 Hz: 10.8 million samples.
-[[nodiscard]] Sample threeHours(std::uint64_t seed);
+/// Three hours of four channels: 10.8 million samples at 250 Hz, 21.6 million at 500 Hz.
+[[nodiscard]] Sample threeHours(std::uint64_t seed, double rateHz);
 /// 20 000 compressions and no waveform.
 [[nodiscard]] Sample manyCompressions(std::uint64_t seed);
 
