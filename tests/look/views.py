@@ -21,7 +21,10 @@ PLACES = [
 TABS = [
     ("tab-working", ["do F7", "do F2"]),
     ("tab-all-figures", ["do F3"]),
+    ("tab-what-happened", ["do F10"]),
     ("tab-problems", ["do F5"]),
+    ("tab-tables", ["do Shift+F3"]),
+    ("tab-waves", ["do Shift+F2"]),
 ]
 
 # A choice, a stretch, the waves from close to whole.

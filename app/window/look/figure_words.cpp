@@ -121,8 +121,7 @@ QString Moments::clock(Time t, bool tenths) const {
 }
 
 QString Moments::onRecord(Time t, bool tenths) {
-  return tenths ? recordTime(t) + tenthOf(std::llabs(t.time_since_epoch().count()))
-                : recordTime(t);
+  return tenths ? recordTime(t) + tenthOf(std::llabs(t.time_since_epoch().count())) : recordTime(t);
 }
 
 QString lengthWords(Duration length) {

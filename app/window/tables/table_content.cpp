@@ -51,16 +51,11 @@ QString momentTitle(const Moments& moments) {
 TableContent minutes(const Moments& moments, const Figures& figures) {
   const QString perMinute = tr("a minute");
   TableContent table;
-  table.columns = {{tr("minute"), {}, true},
-                   {momentTitle(moments), {}, true},
-                   {tr("counted"), tr("s"), true},
-                   {tr("hands off"), tr("s"), true},
-                   {tr("compressions"), {}, true},
-                   {tr("rate"), perMinute, true},
-                   {tr("in range"), tr("%"), true},
-                   {tr("depth"), tr("mm"), true},
-                   {tr("breaths"), {}, true},
-                   {tr("shocks"), {}, true}};
+  table.columns = {{tr("minute"), {}, true},        {momentTitle(moments), {}, true},
+                   {tr("counted"), tr("s"), true},  {tr("hands off"), tr("s"), true},
+                   {tr("compressions"), {}, true},  {tr("rate"), perMinute, true},
+                   {tr("in range"), tr("%"), true}, {tr("depth"), tr("mm"), true},
+                   {tr("breaths"), {}, true},       {tr("shocks"), {}, true}};
   int index = 0;
   for (const MinuteRow& row : figures.minutes) {
     const QString what = tr("minute %1").arg(++index);
