@@ -3452,7 +3452,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>from</source>
-        <translation>ab</translation>
+        <translation>von</translation>
     </message>
 </context>
 <context>
@@ -4214,15 +4214,15 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Problems</source>
-        <translation>Auffälligkeiten</translation>
+        <translation>Probleme</translation>
     </message>
     <message>
         <source>Show the problems</source>
-        <translation>Die Auffälligkeiten zeigen</translation>
+        <translation>Die Probleme zeigen</translation>
     </message>
     <message>
         <source>Problems (%1)</source>
-        <translation>Auffälligkeiten (%1)</translation>
+        <translation>Probleme (%1)</translation>
     </message>
     <message>
         <source>Figures</source>
