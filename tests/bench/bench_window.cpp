@@ -61,7 +61,7 @@ public:
 
   void open() {
     bool complete = false;
-    const auto told = QObject::connect(&window_, &MainWindow::pictureComplete, &window_,
+    const auto told = QObject::connect(&window_.session(), &Session::figuresChanged, &window_,
                                        [&complete] { complete = true; });
     window_.openFile(path_);
     while (!complete) {
