@@ -1,5 +1,8 @@
 #include "tests/window/window_fixture.h"
 
+#include "app/window/figures/measure_delegate.h"
+#include "app/window/figures/reasons.h"
+#include "app/window/figures/targets.h"
 #include "app/window/look/figure_words.h"
 #include "app/window/settings/figure_settings_actions.h"
 
@@ -76,6 +79,89 @@ TEST_F(FiguresPlace, TheListNamesEveryFigureAndSaysNotRecordedInWords) {
     }
   }
   EXPECT_GT(unrecorded, 5);
+}
+
+TEST_F(FiguresPlace, TheListSaysWhetherATargetIsMet) {
+  open(sample("ferry-terminal.resuslog"));
+  const auto targetText = [this](MeasureId id) {
+    const auto items = page_->panel()->measures()->findItems(titleWords(id),
+                                                             Qt::MatchExactly | Qt::MatchRecursive);
+    return items.size() == 1 ? items.front()->data(0, kTargetRole).toString() : "?";
+  };
+  // 23 % hands off against 20 %, 112 a minute against 100 to 120.
+  EXPECT_EQ(targetText(MeasureId::handsOffFraction), "beyond the target · target at most 20 %");
+  EXPECT_EQ(targetText(MeasureId::chestCompressionFraction),
+            "below the target · target at least 80 %");
+  EXPECT_EQ(targetText(MeasureId::compressionRate), "within the target · target 100–120 a minute");
+  // A share in a range has no target of its own.
+  EXPECT_EQ(targetText(MeasureId::compressionRateInRange), "target 100–120 a minute");
+  EXPECT_EQ(targetText(MeasureId::handsOffTime), "");
+}
+
+TEST_F(FiguresPlace, ListAndHeadlinesJudgeAlike) {
+  for (const char* name : {"ferry-terminal.resuslog", "boathouse.resuslog",
+                           "bathing-jetty-child.resuslog", "drill-evening-1.resuslog"}) {
+    open(sample(name));
+    const Record& record = window_.session().record();
+    const Figures& figures = window_.session().figures();
+    for (const Card& card : cardsOf(record, figures)) {
+      const auto target = targetOf(card.id, record, figures);
+      EXPECT_EQ(card.text.attention, target && target->verdict > Verdict::within)
+          << name << ' ' << measureInfo(card.id).name;
+    }
+  }
+}
+
+TEST_F(FiguresPlace, WhatHasNoValueSaysWhy) {
+  open(fileWith("drill.resuslog", smallDrill()));
+  const Record& record = window_.session().record();
+  const Figures& figures = window_.session().figures();
+  for (const Measure& measure : figures.measures) {
+    EXPECT_EQ(reasonWords(measure.id, record, figures).isEmpty(), measure.status == Status::ok)
+        << measureInfo(measure.id).name;
+  }
+  EXPECT_EQ(reasonWords(MeasureId::collapseToFirstShock, record, figures),
+            "not in the record: the collapse");
+  EXPECT_EQ(reasonWords(MeasureId::ventilations, record, figures), "no breath was recorded");
+}
+
+TEST_F(FiguresPlace, KeysStepThroughTheWorking) {
+  open(sample("ferry-terminal.resuslog"));
+  window_.selection().setMeasure(MeasureId::shocksDelivered);
+  const auto& working = window_.session().figures()[MeasureId::shocksDelivered].working;
+  ASSERT_GT(working.size(), 2u);
+  RowsCanvas* canvas = page_->rows()->canvas();
+  for (std::size_t i = 0; i < 3; ++i) {
+    QTest::keyClick(canvas, Qt::Key_N);
+    EXPECT_EQ(window_.selection().what(), QStringLiteral("shock %1").arg(i + 1));
+  }
+  QTest::keyClick(canvas, Qt::Key_N, Qt::ShiftModifier);
+  EXPECT_EQ(window_.selection().what(), "shock 2");
+}
+
+TEST_F(FiguresPlace, SettingsAreThereAgainAtTheNextStart) {
+  FigureSettings settings = window_.session().settings();
+  settings.pauseThreshold = Duration{2'250'000};
+  settings.windowEnd = WindowEnd::recordEnd;
+  window_.session().setSettings(settings);
+  Profile own;
+  own.id = "our-own";
+  own.name = "Boathouse protocol";
+  own.pauseLimit = Target<double>{8, {"our own", SourceMark::read}};
+  QString error;
+  ASSERT_TRUE(window_.settings().useProfileFile(
+      fileWith("own.json", QByteArray::fromStdString(profileJson(own))), &error))
+      << error.toStdString();
+  {
+    const MainWindow next;
+    const FigureSettings& found = next.session().settings();
+    EXPECT_EQ(found.pauseThreshold, Duration{2'250'000});
+    EXPECT_EQ(found.windowEnd, WindowEnd::recordEnd);
+    EXPECT_EQ(found.profile.id, "our-own");
+    ASSERT_TRUE(found.profile.pauseLimit);
+    EXPECT_EQ(found.profile.pauseLimit->value, 8);
+  }
+  window_.session().setSettings(FigureSettings());
 }
 
 TEST_F(FiguresPlace, AnotherPauseThresholdChangesEverythingAtOnce) {

@@ -68,7 +68,13 @@ void HeadlineCard::paintEvent(QPaintEvent*) {
     painter.drawRoundedRect(frame.adjusted(0.5, 0.5, -0.5, -0.5), 6, 6);
   }
   const QRect inner = rect().adjusted(kMargin, 6, -kMargin, -6);
-  const auto line = [&](const QFont& f, const QColor& color, int top, const QString& text) {
+  const auto line = [&](QFont f, const QColor& color, int top, const QString& text) {
+    // In a narrow card the type gives way, and words are cut only when it cannot any more.
+    constexpr double kSmallest = 7.5, kStep = 0.25;
+    while (QFontMetrics(f).horizontalAdvance(text) > inner.width() &&
+           f.pointSizeF() - kStep >= kSmallest) {
+      f.setPointSizeF(f.pointSizeF() - kStep);
+    }
     const QFontMetrics metrics(f);
     painter.setFont(f);
     painter.setPen(color);

@@ -1,8 +1,11 @@
 #include "app/window/figures/measures_list.h"
 
+#include "app/window/figures/measure_delegate.h"
+#include "app/window/figures/reasons.h"
+#include "app/window/figures/targets.h"
 #include "app/window/figures/working_panel.h"
+#include "app/window/finding/list_text.h"
 #include "app/window/look/figure_words.h"
-#include "app/window/look/look.h"
 #include "app/window/session/selection.h"
 #include "app/window/session/session.h"
 
@@ -16,28 +19,73 @@ namespace {
 
 constexpr int kIdRole = Qt::UserRole;
 
-/// A group begins at its first measure and reaches to the next group's.
+/// The figures in the order in which a person asks.
 struct Group {
-  MeasureId first;
   const char* title;
+  std::vector<MeasureId> ids;
 };
-constexpr Group kGroups[] = {
-    {MeasureId::arrestTime,
-     QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Hands off the chest")},
-    {MeasureId::compressions, QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Compressions")},
-    {MeasureId::ventilations, QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Breaths")},
-    {MeasureId::longestPause, QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Pauses")},
-    {MeasureId::shocksDelivered,
-     QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Shocks and analyses")},
-    {MeasureId::powerOnToFirstShock,
-     QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "From one to the other")},
-    {MeasureId::circulationTime,
-     QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Circulation")},
-    {MeasureId::timeOn, QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Device")},
-};
+
+const std::vector<Group>& groups() {
+  using enum MeasureId;
+  static const std::vector<Group> kGroups{
+      {QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "How fast?"),
+       {powerOnToFirstShock, electrodesToFirstShock, firstHandsOnToFirstShock, collapseToFirstShock,
+        callToFirstShock, powerOnToElectrodes, powerOnToFirstHandsOn, electrodesToFirstAnalysis,
+        collapseToFirstHandsOn, callToFirstHandsOn, callToDeviceArrived}},
+      {QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Hands on?"),
+       {handsOffFraction, chestCompressionFraction, handsOffTime, adjustedHandsOffTime, arrestTime,
+        longestPause, pausesOverLimit}},
+      {QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "How well?"),
+       {compressionRate, compressionRateInRange, compressionDepth, compressionDepthInRange,
+        fullRelease, compressions, compressionsPerMinute}},
+      {QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Shocks?"),
+       {shocksDelivered, shocksWithheld, shocksUnknown, energyTotal, analyses,
+        analysesAdvisingShock, adviceToShockMedian, adviceToShockWorst, preShockPauseMedian,
+        preShockPauseWorst, postShockPauseMedian, postShockPauseWorst, periShockPauseMedian,
+        periShockPauseWorst, timeOn}},
+      {QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Breaths?"),
+       {ventilations, ventilationsPerMinute}},
+      {QT_TRANSLATE_NOOP("afterbeat::window::MeasuresList", "Circulation?"),
+       {circulationTime, longestCirculation, collapseToCirculationReturned}}};
+  return kGroups;
+}
 
 MeasureId idOf(const QTreeWidgetItem* item) {
   return static_cast<MeasureId>(item->data(0, kIdRole).toInt());
+}
+
+void fill(QTreeWidgetItem* item, const Record& record, const Figures& figures) {
+  const MeasureId id = idOf(item);
+  const Measure& measure = figures[id];
+  const bool recorded = measure.status == Status::ok;
+  const auto target = targetOf(id, record, figures);
+  const Verdict verdict = recorded && target ? target->verdict : Verdict::none;
+  QStringList first, second;
+  if (!recorded) {
+    first << reasonWords(id, record, figures);
+  } else if (target) {
+    if (verdict != Verdict::none) {
+      first << verdictWords(verdict);
+    }
+    first << target->words;
+    second << citationWords(target->source);
+  }
+  if (const QString left = leftOutWords(id, figures); !left.isEmpty()) {
+    second << left;
+  }
+  const QString value = valueWords(measure);
+  item->setText(1, value);
+  item->setData(0, kValueRole, value);
+  item->setData(0, kVerdictRole, static_cast<int>(verdict));
+  item->setData(0, kTargetRole, first.join(QStringLiteral(" · ")));
+  item->setData(0, kDetailRole, second.join(QLatin1Char('\n')));
+  item->setData(0, kRecordedRole, recorded);
+  const QString spoken =
+      (QStringList{titleWords(id) + QStringLiteral(": ") + value} + first + second)
+          .join(QStringLiteral(". "));
+  item->setData(0, Qt::AccessibleTextRole, spoken);
+  item->setData(0, kCopyRole, spoken);
+  item->setToolTip(0, definitionText(figures, id));
 }
 
 } // namespace
@@ -45,21 +93,32 @@ MeasureId idOf(const QTreeWidgetItem* item) {
 MeasuresList::MeasuresList(Session& session, Selection& selection, QWidget* parent)
     : QTreeWidget(parent), session_(session), selection_(selection) {
   setAccessibleName(tr("All figures"));
+  // The second column holds the value for readers that do not see; the delegate paints it.
   setColumnCount(2);
+  setColumnHidden(1, true);
   setHeaderLabels({tr("figure"), tr("value")});
+  setHeaderHidden(true);
   setRootIsDecorated(false);
   setIndentation(12);
   setFrameShape(QFrame::NoFrame);
-  setUniformRowHeights(true);
+  setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setItemDelegate(new MeasureDelegate(this));
   header()->setStretchLastSection(false);
   header()->setSectionResizeMode(0, QHeaderView::Stretch);
-  header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
+  // Lines wrap elsewhere in another width.
+  connect(header(), &QHeaderView::sectionResized, this, [this] { scheduleDelayedItemsLayout(); });
   build();
   connect(&session_, &Session::figuresChanged, this, &MeasuresList::refresh);
   connect(&selection_, &Selection::measureChanged, this, &MeasuresList::markChosen);
   connect(this, &QTreeWidget::currentItemChanged, this, [this](QTreeWidgetItem* item) {
     if (item && item->parent() && session_.hasRecord()) {
       selection_.setMeasure(idOf(item));
+    }
+  });
+  connect(this, &QTreeWidget::itemClicked, this, [this](QTreeWidgetItem* item) {
+    if (item->parent()) {
+      emit chosen();
     }
   });
   connect(this, &QTreeWidget::itemActivated, this, [this](QTreeWidgetItem* item) {
@@ -71,20 +130,15 @@ MeasuresList::MeasuresList(Session& session, Selection& selection, QWidget* pare
 }
 
 void MeasuresList::build() {
-  QTreeWidgetItem* group = nullptr;
-  std::size_t next = 0;
-  for (int i = 0; i < static_cast<int>(MeasureId::count_); ++i) {
-    const auto id = static_cast<MeasureId>(i);
-    if (next < std::size(kGroups) && kGroups[next].first == id) {
-      group = new QTreeWidgetItem(this, {tr(kGroups[next].title)});
-      group->setFlags(Qt::ItemIsEnabled);
-      group->setFirstColumnSpanned(true);
-      ++next;
+  items_.resize(static_cast<std::size_t>(MeasureId::count_));
+  for (const Group& group : groups()) {
+    auto* heading = new QTreeWidgetItem(this, {tr(group.title)});
+    heading->setFlags(Qt::ItemIsEnabled);
+    for (const MeasureId id : group.ids) {
+      auto* item = new QTreeWidgetItem(heading, {titleWords(id)});
+      item->setData(0, kIdRole, static_cast<int>(id));
+      items_[static_cast<std::size_t>(id)] = item;
     }
-    auto* item = new QTreeWidgetItem(group, {titleWords(id)});
-    item->setData(0, kIdRole, i);
-    item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
-    items_.push_back(item);
   }
   expandAll();
 }
@@ -92,20 +146,16 @@ void MeasuresList::build() {
 void MeasuresList::refresh() {
   QFont bold = font();
   bold.setBold(true);
-  const QBrush faint(Look::of(palette(), font()).faintInk);
   for (int g = 0; g < topLevelItemCount(); ++g) {
     topLevelItem(g)->setFont(0, bold);
   }
   if (!session_.hasRecord()) {
     return;
   }
-  const Figures& figures = session_.figures();
   for (QTreeWidgetItem* item : items_) {
-    const Measure& measure = figures[idOf(item)];
-    item->setText(1, valueWords(measure));
-    item->setToolTip(0, definitionText(figures, measure.id));
-    item->setForeground(1, measure.status == Status::ok ? QBrush(palette().text()) : faint);
+    fill(item, session_.record(), session_.figures());
   }
+  scheduleDelayedItemsLayout();
 }
 
 void MeasuresList::changeEvent(QEvent* event) {

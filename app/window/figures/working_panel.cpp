@@ -1,11 +1,13 @@
 #include "app/window/figures/working_panel.h"
 
-#include "app/papers/headlines.h"
+#include "app/window/figures/reasons.h"
+#include "app/window/figures/targets.h"
 #include "app/window/look/figure_words.h"
 #include "app/window/look/look.h"
 #include "app/window/session/selection.h"
 #include "app/window/session/session.h"
 
+#include <QAction>
 #include <QCoreApplication>
 #include <QEvent>
 #include <QHeaderView>
@@ -13,6 +15,9 @@
 #include <QScrollArea>
 #include <QTableView>
 #include <QVBoxLayout>
+
+#include <algorithm>
+#include <cmath>
 
 namespace afterbeat::window {
 
@@ -144,7 +149,25 @@ WorkingPanel::WorkingPanel(Session& session, Selection& selection, QWidget* pare
   auto* outside = new QVBoxLayout(this);
   outside->setContentsMargins(0, 0, 0, 0);
   outside->addWidget(scroll);
+  const auto addStep = [this](const QString& text, const QKeySequence& key, int by) {
+    auto* action = new QAction(text, this);
+    action->setShortcut(key);
+    connect(action, &QAction::triggered, this, [this, by] {
+      if (const int rows = model_.rowCount(); rows > 0) {
+        const QModelIndex now = table_->currentIndex();
+        const int first = by > 0 ? 0 : rows - 1;
+        const int row = now.isValid() ? std::clamp(now.row() + by, 0, rows - 1) : first;
+        table_->setCurrentIndex(model_.index(row, 0));
+        table_->scrollTo(table_->currentIndex());
+        jump(table_->currentIndex());
+      }
+    });
+    addAction(action);
+  };
+  addStep(tr("Next part of the working"), Qt::Key_N, +1);
+  addStep(tr("Previous part of the working"), Qt::SHIFT | Qt::Key_N, -1);
   connect(table_, &QTableView::activated, this, &WorkingPanel::jump);
+  connect(table_, &QTableView::clicked, this, &WorkingPanel::jump);
   connect(&session_, &Session::figuresChanged, this, &WorkingPanel::refresh);
   connect(&selection_, &Selection::measureChanged, this, &WorkingPanel::refresh);
   refresh();
@@ -172,18 +195,20 @@ void WorkingPanel::refresh() {
   title_->setText(tr("%1, %2: the working").arg(titleWords(*id), valueWords(figures[*id])));
   definition_->setText(definitionText(figures, *id));
   QStringList sources{sourceText(figures, *id)};
-  for (const papers::Headline& headline : papers::headlines(session_.record(), figures, words())) {
-    if (headline.id == *id && !headline.target.isEmpty()) {
-      sources.prepend(tr("%1: %2.").arg(headline.target.left(1).toUpper() + headline.target.mid(1),
-                                        headline.source));
-    }
+  if (const auto target = targetOf(*id, session_.record(), figures)) {
+    const QString verdict =
+        figures[*id].status == Status::ok ? verdictWords(target->verdict) : QString();
+    sources.prepend(QStringLiteral("%1.").arg(
+        (verdict.isEmpty() ? QString() : verdict + QStringLiteral(": ")) + target->words +
+        QStringLiteral(" (") + citationWords(target->source) + QStringLiteral(")")));
   }
   source_->setText(sources.join(QLatin1Char('\n')));
   model_.show(session_.record(), session_.loaded().figures, *id);
   const bool empty = model_.rowCount() == 0;
   none_->setVisible(empty);
   none_->setText(figures[*id].status == Status::notRecorded
-                     ? tr("The record does not hold what this figure is made from.")
+                     ? tr("The record does not hold what this figure is made from: %1.")
+                           .arg(reasonWords(*id, session_.record(), figures))
                      : tr("No stretch or moment went into this figure."));
   table_->setVisible(!empty);
   fitColumns();

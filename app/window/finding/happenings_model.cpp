@@ -1,5 +1,8 @@
 #include "app/window/finding/happenings_model.h"
 
+#include "app/window/finding/happening_delegate.h"
+#include "app/window/finding/list_text.h"
+
 #include <algorithm>
 
 namespace afterbeat::window {
@@ -73,6 +76,15 @@ QVariant HappeningsModel::data(const QModelIndex& index, int role) const {
   switch (role) {
   case Qt::DisplayRole:
     return text(index.row(), index.column());
+  case kSecondLineRole:
+    if (index.column() == clockColumn || index.column() == whatColumn) {
+      return text(index.row(), index.column() == clockColumn ? sinceColumn : originColumn);
+    }
+    return {};
+  case Qt::AccessibleTextRole:
+    return QStringLiteral("%1, %2, %3, %4")
+        .arg(text(index.row(), whatColumn), text(index.row(), clockColumn),
+             text(index.row(), sinceColumn), text(index.row(), originColumn));
   case Qt::ToolTipRole: {
     const Happening& one = at(index.row());
     return one.stretch.length() > Duration::zero()
@@ -94,6 +106,9 @@ QVariant HappeningsModel::headerData(int section, Qt::Orientation orientation, i
   if (role == Qt::TextAlignmentRole) {
     return QVariant::fromValue(Qt::Alignment(
         (section == sinceColumn ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter));
+  }
+  if (role == kCopyRole) {
+    return true; // all are copied, also those that are painted as a second line
   }
   if (role != Qt::DisplayRole) {
     return {};

@@ -1,5 +1,6 @@
 #include "app/window/finding/happenings_view.h"
 
+#include "app/window/finding/happening_delegate.h"
 #include "app/window/session/selection.h"
 #include "app/window/session/session.h"
 
@@ -38,6 +39,9 @@ HappeningsView::HappeningsView(Session& session, Selection& selection, QWidget* 
   table_->horizontalHeader()->setHighlightSections(false);
   table_->horizontalHeader()->setSectionResizeMode(HappeningsModel::whatColumn,
                                                    QHeaderView::Stretch);
+  // Two lines a row: narrow as the panel is, the words have most of its width.
+  table_->setItemDelegate(new HappeningDelegate(this));
+  table_->setColumnHidden(HappeningsModel::originColumn, true);
   setFocusProxy(filter_);
   auto* top = new QHBoxLayout;
   top->setContentsMargins(8, 8, 8, 0);
@@ -94,6 +98,7 @@ void HappeningsView::refresh() {
   problems.insert(problems.end(), notices.begin(), notices.end());
   model_.show(session_.record(), happenings(session_.record(), session_.figures(), problems));
   table_->setColumnHidden(HappeningsModel::clockColumn, !model_.hasClock());
+  table_->setColumnHidden(HappeningsModel::sinceColumn, model_.hasClock());
   fitColumns();
   showCount();
   follow();
@@ -110,8 +115,7 @@ void HappeningsView::fitColumns() {
   };
   fit(HappeningsModel::clockColumn, QStringLiteral("00:00:00.0"));
   fit(HappeningsModel::sinceColumn, QStringLiteral("−0:00:00.0"));
-  fit(HappeningsModel::originColumn, originWords(Origin::observer));
-  table_->verticalHeader()->setDefaultSectionSize(metrics.height() + 6);
+  table_->verticalHeader()->setDefaultSectionSize(HappeningDelegate::heightFor(table_->font()));
 }
 
 void HappeningsView::showCount() {

@@ -11,6 +11,9 @@ namespace afterbeat::window {
 namespace {
 
 bool hidden(const QAbstractItemView& view, int column) {
+  if (view.model()->headerData(column, Qt::Horizontal, kCopyRole).toBool()) {
+    return false;
+  }
   if (const auto* table = qobject_cast<const QTableView*>(&view)) {
     return table->isColumnHidden(column);
   }

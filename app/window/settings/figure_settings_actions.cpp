@@ -18,6 +18,7 @@ namespace {
 
 constexpr double kThresholds[] = {0.5, 1, 1.5, 2, 3, 5};
 constexpr double kLeast = 0.5, kMost = 5;
+constexpr const char* kRecordEnd = "record_end";
 
 QString chord(const char* letter, int number) {
   return QStringLiteral("Ctrl+%1, %2").arg(QLatin1String(letter)).arg(number);
@@ -30,7 +31,11 @@ FigureSettingsActions::FigureSettingsActions(Session& session, QWidget* parent)
   makeThresholds();
   makeWindowEnds();
   makeProfiles();
-  connect(&session_, &Session::settingsChanged, this, &FigureSettingsActions::markChosen);
+  recall();
+  connect(&session_, &Session::settingsChanged, this, [this] {
+    markChosen();
+    remember();
+  });
   markChosen();
 }
 
@@ -86,9 +91,52 @@ void FigureSettingsActions::makeProfiles() {
   }
   QAction* file = add(profiles_, nullptr, tr("From a file of your own…"), chord("G", 0));
   connect(file, &QAction::triggered, this, &FigureSettingsActions::askProfile);
-  if (const Profile* last = builtInProfile(remembered::text("profile").toStdString())) {
-    setProfile(*last);
+  own_ = add(profiles_, group, tr("Your own profile"), chord("G", 9));
+  own_->setVisible(false);
+  connect(own_, &QAction::triggered, this, [this] {
+    if (ownProfile_) {
+      setProfile(*ownProfile_);
+    }
+  });
+}
+
+void FigureSettingsActions::recall() {
+  FigureSettings settings = session_.settings();
+  bool given = false;
+  const double threshold = remembered::text("pause_threshold_s").toDouble(&given);
+  if (given && threshold >= kLeast && threshold <= kMost) {
+    settings.pauseThreshold = *durationFromSeconds(threshold);
   }
+  if (remembered::text("window_end") == QString::fromUtf8(kRecordEnd)) {
+    settings.windowEnd = WindowEnd::recordEnd;
+  }
+  if (const auto own = parseProfile(remembered::text("own_profile").toStdString())) {
+    offerOwn(*own);
+  }
+  const std::string id = remembered::text("profile").toStdString();
+  if (const Profile* last = builtInProfile(id)) {
+    settings.profile = *last;
+  } else if (ownProfile_ && ownProfile_->id == id) {
+    settings.profile = *ownProfile_;
+  }
+  session_.setSettings(settings);
+}
+
+void FigureSettingsActions::remember() const {
+  const FigureSettings& settings = session_.settings();
+  remembered::setText("pause_threshold_s",
+                      QString::number(seconds(settings.pauseThreshold), 'g', 12));
+  remembered::setText("window_end", settings.windowEnd == WindowEnd::recordEnd
+                                        ? QString::fromUtf8(kRecordEnd)
+                                        : QString());
+  remembered::setText("profile", QString::fromStdString(settings.profile.id));
+}
+
+void FigureSettingsActions::offerOwn(const Profile& profile) {
+  ownProfile_ = profile;
+  own_->setText(tr("Your own: %1").arg(QString::fromStdString(profile.name)));
+  own_->setData(QString::fromStdString(profile.id));
+  own_->setVisible(true);
 }
 
 void FigureSettingsActions::fill(QMenu* menu) {
@@ -142,6 +190,11 @@ bool FigureSettingsActions::useProfileFile(const QString& path, QString* error) 
                  .arg(QString::fromStdString(profile.error()));
     return false;
   }
+  if (builtInProfile(profile->id) == nullptr) {
+    // The whole of it: the file may be moved, or gone at the next start.
+    remembered::setText("own_profile", QString::fromStdString(profileJson(*profile)));
+    offerOwn(*profile);
+  }
   setProfile(*profile);
   return true;
 }
@@ -149,7 +202,6 @@ bool FigureSettingsActions::useProfileFile(const QString& path, QString* error) 
 void FigureSettingsActions::setProfile(const Profile& profile) {
   FigureSettings settings = session_.settings();
   settings.profile = profile;
-  remembered::setText("profile", QString::fromStdString(profile.id));
   session_.setSettings(settings);
 }
 

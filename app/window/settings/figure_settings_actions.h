@@ -41,10 +41,17 @@ private:
   void askProfile();
   void setProfile(const Profile& profile);
   void markChosen();
+  /// What was chosen when the program ran last.
+  void recall();
+  void remember() const;
+  /// Puts a profile of the user's own into the menu.
+  void offerOwn(const Profile& profile);
 
   Session& session_;
   QWidget* window_;
   QList<QAction*> thresholds_, ends_, profiles_;
+  QAction* own_ = nullptr;
+  std::optional<Profile> ownProfile_;
 };
 
 } // namespace afterbeat::window

@@ -3,7 +3,9 @@
 #include "app/window/debrief/debrief_page.h"
 #include "app/window/debrief/replay.h"
 #include "app/window/figures/headline_strip.h"
+#include "app/window/figures/working_panel.h"
 #include "app/window/finding/happenings_view.h"
+#include "app/window/finding/list_text.h"
 #include "app/window/finding/stepping.h"
 #include "app/window/handover/handover_actions.h"
 #include "app/window/handover/handover_page.h"
@@ -27,16 +29,21 @@
 #include "app/window/shell/side_panel.h"
 #include "app/window/waves/waves_view.h"
 
+#include <QAbstractItemView>
 #include <QAction>
+#include <QApplication>
+#include <QClipboard>
 #include <QCloseEvent>
 #include <QDragEnterEvent>
 #include <QDropEvent>
 #include <QFileInfo>
+#include <QMenu>
 #include <QMenuBar>
 #include <QMimeData>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QTimer>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 namespace afterbeat::window {
@@ -160,8 +167,16 @@ void MainWindow::buildMenus() {
   QMenu* figures = menuBar()->addMenu(tr("Fi&gures"));
   figures->addActions(recordPage_->headlines()->actions());
   figures->addSeparator();
+  figures->addActions(recordPage_->panel()->working()->actions());
+  figures->addSeparator();
   figures->addActions(recordPage_->panel()->actions());
   figures->addActions(recordPage_->lower()->actions());
+  figures->addSeparator();
+  entry(figures, tr("&Copy the list as text"), QKeySequence::Copy, [] {
+    if (const auto* list = qobject_cast<QAbstractItemView*>(QApplication::focusWidget())) {
+      QApplication::clipboard()->setText(tabbedText(*list));
+    }
+  });
 
   for (QAction* action : recordPage_->panel()->actions() + recordPage_->lower()->actions()) {
     connect(action, &QAction::triggered, this, [this] { places_->goTo(recordPage_); });
@@ -202,6 +217,16 @@ void MainWindow::buildMenus() {
 
 void MainWindow::buildStatusBar() {
   settingsText_ = new ElidedLabel(this);
+  auto* change = new QToolButton(this);
+  change->setText(tr("Change"));
+  change->setAccessibleName(tr("Change what the figures are computed with"));
+  change->setToolTip(change->accessibleName());
+  change->setPopupMode(QToolButton::InstantPopup);
+  change->setFocusPolicy(Qt::StrongFocus);
+  auto* choices = new QMenu(change);
+  settings_->fill(choices);
+  change->setMenu(choices);
+  statusBar()->addWidget(change);
   statusBar()->addWidget(settingsText_, 1);
   auto* caution = new QLabel(cautionLine(), this);
   caution->setAccessibleName(tr("Cautions"));
