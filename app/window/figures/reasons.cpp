@@ -14,7 +14,7 @@ namespace afterbeat::window {
 namespace {
 
 QString tr(const char* english) {
-  return QCoreApplication::translate("Reasons", english);
+  return QCoreApplication::translate("afterbeat::window", english);
 }
 
 /// An end of a time between two events: its words, and whether the record knows it.
@@ -26,22 +26,23 @@ struct End {
 /// All ends that a measure can have, looked up once.
 struct Ends {
   Ends(const Record& record, const Figures& figures)
-      : powerOn{QT_TRANSLATE_NOOP("Reasons", "device on"),
+      : powerOn{QT_TRANSLATE_NOOP("afterbeat::window", "device on"),
                 papers::firstOf<entry::PowerOn>(record).has_value()},
-        electrodes{QT_TRANSLATE_NOOP("Reasons", "electrodes attached"),
+        electrodes{QT_TRANSLATE_NOOP("afterbeat::window", "electrodes attached"),
                    papers::firstElectrodes(record).has_value()},
-        collapse{QT_TRANSLATE_NOOP("Reasons", "the collapse"),
+        collapse{QT_TRANSLATE_NOOP("afterbeat::window", "the collapse"),
                  papers::firstMilestone(record, "collapse").has_value()},
-        call{QT_TRANSLATE_NOOP("Reasons", "the call"),
+        call{QT_TRANSLATE_NOOP("afterbeat::window", "the call"),
              papers::firstMilestone(record, "call_received").has_value()},
-        arrived{QT_TRANSLATE_NOOP("Reasons", "the device's arrival"),
+        arrived{QT_TRANSLATE_NOOP("afterbeat::window", "the device's arrival"),
                 papers::firstMilestone(record, "device_arrived").has_value()},
-        handsOn{QT_TRANSLATE_NOOP("Reasons", "the first hands on"), !figures.handsOn.empty()},
-        analysis{QT_TRANSLATE_NOOP("Reasons", "an analysis"),
+        handsOn{QT_TRANSLATE_NOOP("afterbeat::window", "the first hands on"),
+                !figures.handsOn.empty()},
+        analysis{QT_TRANSLATE_NOOP("afterbeat::window", "an analysis"),
                  papers::firstOf<entry::Analysis>(record).has_value()},
-        shock{QT_TRANSLATE_NOOP("Reasons", "a shock that was given"),
+        shock{QT_TRANSLATE_NOOP("afterbeat::window", "a shock that was given"),
               papers::firstDelivered(figures) != nullptr},
-        returned{QT_TRANSLATE_NOOP("Reasons", "the return of circulation"),
+        returned{QT_TRANSLATE_NOOP("afterbeat::window", "the return of circulation"),
                  figures[MeasureId::circulationTime].status != Status::notRecorded} {}
 
   End powerOn, electrodes, collapse, call, arrived, handsOn, analysis, shock, returned;
@@ -94,24 +95,27 @@ const char* compressionReason(MeasureId id, Status status, const Figures& figure
   case MeasureId::compressionRateInRange:
     if (notApplicable) {
       return figures.settings.profile.ratePerMin
-                 ? QT_TRANSLATE_NOOP("Reasons", "no two compressions close enough for a rate")
-                 : QT_TRANSLATE_NOOP("Reasons", "the guideline has no range for the rate");
+                 ? QT_TRANSLATE_NOOP("afterbeat::window",
+                                     "no two compressions close enough for a rate")
+                 : QT_TRANSLATE_NOOP("afterbeat::window",
+                                     "the guideline has no range for the rate");
     }
     return figures.evidence == Evidence::none
-               ? QT_TRANSLATE_NOOP("Reasons", "no compressions were recorded")
-               : QT_TRANSLATE_NOOP("Reasons", "the recorded stretches carry no rate");
+               ? QT_TRANSLATE_NOOP("afterbeat::window", "no compressions were recorded")
+               : QT_TRANSLATE_NOOP("afterbeat::window", "the recorded stretches carry no rate");
   case MeasureId::compressionDepth:
-    return notApplicable
-               ? QT_TRANSLATE_NOOP("Reasons", "no compression that counts carries a depth")
-               : QT_TRANSLATE_NOOP("Reasons", "no compression carries a depth");
+    return notApplicable ? QT_TRANSLATE_NOOP("afterbeat::window",
+                                             "no compression that counts carries a depth")
+                         : QT_TRANSLATE_NOOP("afterbeat::window", "no compression carries a depth");
   case MeasureId::compressionDepthInRange:
-    return notApplicable
-               ? QT_TRANSLATE_NOOP("Reasons", "the guideline has no range for this patient")
-               : QT_TRANSLATE_NOOP("Reasons", "no compression carries a depth");
+    return notApplicable ? QT_TRANSLATE_NOOP("afterbeat::window",
+                                             "the guideline has no range for this patient")
+                         : QT_TRANSLATE_NOOP("afterbeat::window", "no compression carries a depth");
   case MeasureId::fullRelease:
-    return QT_TRANSLATE_NOOP("Reasons", "no compression says whether the chest was released");
+    return QT_TRANSLATE_NOOP("afterbeat::window",
+                             "no compression says whether the chest was released");
   default:
-    return QT_TRANSLATE_NOOP("Reasons", "no single compressions were recorded");
+    return QT_TRANSLATE_NOOP("afterbeat::window", "no single compressions were recorded");
   }
 }
 
@@ -122,19 +126,22 @@ const char* shockReason(MeasureId id, Status status) {
   case MeasureId::shocksUnknown:
   case MeasureId::analyses:
   case MeasureId::analysesAdvisingShock:
-    return QT_TRANSLATE_NOOP("Reasons", "none was noted, and no defibrillator's own recording is "
-                                        "part of this record");
+    return QT_TRANSLATE_NOOP("afterbeat::window",
+                             "none was noted, and no defibrillator's own recording is "
+                             "part of this record");
   case MeasureId::energyTotal:
     return status == Status::notApplicable
-               ? QT_TRANSLATE_NOOP("Reasons", "no shock was given")
-               : QT_TRANSLATE_NOOP("Reasons", "not every shock that was given carries its energy");
+               ? QT_TRANSLATE_NOOP("afterbeat::window", "no shock was given")
+               : QT_TRANSLATE_NOOP("afterbeat::window",
+                                   "not every shock that was given carries its energy");
   case MeasureId::adviceToShockMedian:
   case MeasureId::adviceToShockWorst:
-    return QT_TRANSLATE_NOOP("Reasons", "no shock followed an analysis that advised it");
+    return QT_TRANSLATE_NOOP("afterbeat::window", "no shock followed an analysis that advised it");
   default:
     return status == Status::notRecorded
-               ? QT_TRANSLATE_NOOP("Reasons", "no compressions were recorded")
-               : QT_TRANSLATE_NOOP("Reasons", "no shock was given with hands on around it");
+               ? QT_TRANSLATE_NOOP("afterbeat::window", "no compressions were recorded")
+               : QT_TRANSLATE_NOOP("afterbeat::window",
+                                   "no shock was given with hands on around it");
   }
 }
 
@@ -143,29 +150,30 @@ const char* otherReason(MeasureId id, Status status, const Figures& figures) {
   switch (id) {
   case MeasureId::ventilations:
   case MeasureId::ventilationsPerMinute:
-    return notApplicable ? QT_TRANSLATE_NOOP("Reasons", "no time counts in this record")
-                         : QT_TRANSLATE_NOOP("Reasons", "no breath was recorded");
+    return notApplicable ? QT_TRANSLATE_NOOP("afterbeat::window", "no time counts in this record")
+                         : QT_TRANSLATE_NOOP("afterbeat::window", "no breath was recorded");
   case MeasureId::circulationTime:
   case MeasureId::longestCirculation:
     return notApplicable
-               ? QT_TRANSLATE_NOOP("Reasons", "circulation returned when the window had ended")
-               : QT_TRANSLATE_NOOP("Reasons", "no return of circulation was noted");
+               ? QT_TRANSLATE_NOOP("afterbeat::window",
+                                   "circulation returned when the window had ended")
+               : QT_TRANSLATE_NOOP("afterbeat::window", "no return of circulation was noted");
   case MeasureId::timeOn:
-    return QT_TRANSLATE_NOOP("Reasons", "switching on was not recorded");
+    return QT_TRANSLATE_NOOP("afterbeat::window", "switching on was not recorded");
   case MeasureId::pausesOverLimit:
     if (notApplicable) {
-      return QT_TRANSLATE_NOOP("Reasons", "the guideline has no limit for pauses");
+      return QT_TRANSLATE_NOOP("afterbeat::window", "the guideline has no limit for pauses");
     }
     break;
   default:
     break;
   }
   if (!figures.window) {
-    return QT_TRANSLATE_NOOP("Reasons", "nothing in the record begins a rescue");
+    return QT_TRANSLATE_NOOP("afterbeat::window", "nothing in the record begins a rescue");
   }
   return figures.evidence == Evidence::none
-             ? QT_TRANSLATE_NOOP("Reasons", "no compressions were recorded")
-             : QT_TRANSLATE_NOOP("Reasons", "no time counts in this record");
+             ? QT_TRANSLATE_NOOP("afterbeat::window", "no compressions were recorded")
+             : QT_TRANSLATE_NOOP("afterbeat::window", "no time counts in this record");
 }
 
 } // namespace

@@ -13,7 +13,7 @@ namespace afterbeat::window {
 namespace {
 
 QString tr(const char* english) {
-  return QCoreApplication::translate("Targets", english);
+  return QCoreApplication::translate("afterbeat::window", english);
 }
 
 QString plain(double value) {
