@@ -116,6 +116,17 @@ void RowsCanvas::setViewHeight(int height) {
   layOut();
 }
 
+int RowsCanvas::leastHeight(int viewWidth) const {
+  if (!picture_) {
+    return 0;
+  }
+  papers::RowsLook look = look_.rows;
+  look.smallestShare = kSmallestShare;
+  look.rowHeight = kSqueezed;
+  return static_cast<int>(
+      std::ceil(picture_->leastHeightFor(viewWidth - 2 * kMargin, look, true) + 1.5 * kMargin));
+}
+
 void RowsCanvas::layOut() {
   if (!picture_) {
     return;

@@ -27,6 +27,8 @@ public:
   RowsCanvas(Session& session, Selection& selection, QWidget* parent = nullptr);
   /// The height that is in view; rows shrink, down to a limit, to fit into it.
   void setViewHeight(int height);
+  /// The least height of a view this wide in which the whole rescue is seen at once.
+  [[nodiscard]] int leastHeight(int viewWidth) const;
   [[nodiscard]] QSize sizeHint() const override;
   /// The band of the row that holds a moment, in this widget's coordinates; empty if none does.
   [[nodiscard]] QRectF bandHolding(Time t) const;

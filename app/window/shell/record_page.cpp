@@ -30,6 +30,11 @@ namespace afterbeat::window {
 
 namespace {
 
+/// Waves or a table can be read from this height on.
+constexpr int kLeastLower = 180;
+
+constexpr const char* kDown = "splitters/down";
+
 /// What the reader sees first: the longest pause, else the first shock, else the beginning.
 PointedAt firstLook(const Figures& figures) {
   const auto longest = std::max_element(
@@ -104,13 +109,14 @@ RecordPage::RecordPage(Session& session, Selection& selection, QWidget* parent)
     wavesPainted_ = true;
     tellComplete();
   });
+  connect(down_, &QSplitter::splitterMoved, this, [this] { sharedByHand_ = true; });
   across_->restoreState(remembered::bytes("splitters/across"));
 }
 
 void RecordPage::saveState() const {
   remembered::setBytes("splitters/across", across_->saveState());
-  if (waves_->hasTracks()) {
-    remembered::setBytes("splitters/down", down_->saveState());
+  if (waves_->hasTracks() && sharedByHand_) {
+    remembered::setBytes(kDown, down_->saveState());
   }
 }
 
@@ -143,19 +149,41 @@ void RecordPage::fitWaves() {
   const bool tracks = waves_->hasTracks();
   const bool alone = lower_->count() == 1;
   lower_->setMaximumHeight(tracks || !alone ? QWIDGETSIZE_MAX : waves_->sizeHint().height());
-  lower_->setMinimumHeight(tracks || !alone ? 150 : 0);
+  lower_->setMinimumHeight(tracks || !alone ? kLeastLower : 0);
   if (newRecord_ && !alone) {
     lower_->setCurrentIndex(tracks ? 0 : 1);
   }
-  if (!tracks || !newRecord_ || down_->restoreState(remembered::bytes("splitters/down"))) {
+  if (!tracks || !newRecord_) {
     return;
   }
-  // All tracks and their time axis in view where that leaves half of the room to the rows.
+  if (down_->restoreState(remembered::bytes(kDown))) {
+    sharedByHand_ = true;
+  }
+  shareRoom();
+}
+
+void RecordPage::shareRoom() {
+  if (sharedByHand_ || !waves_->hasTracks() || !session_.hasRecord()) {
+    return;
+  }
+  // The whole rescue in view goes before all tracks in view, where neither has to be tiny; at most
+  // half of the room goes to the waves.
   constexpr int kOtherStrips = 190;
-  const int room = window()->height() - kOtherStrips;
-  const int needed = waves_->neededHeight();
-  const int given = std::clamp(needed, room * 2 / 5, room / 2);
+  const int room = down_->height() > kOtherStrips ? down_->height() - down_->handleWidth()
+                                                  : window()->height() - kOtherStrips;
+  const int rows = rows_->canvas()->leastHeight(rows_->viewport()->width());
+  const int most = std::max(room - rows, kLeastLower);
+  const int wanted = waves_->neededHeight() + lower_->height() - waves_->height();
+  const int given = rows + kLeastLower <= room
+                        ? std::clamp(wanted, kLeastLower, std::min(most, room / 2))
+                        : std::clamp(wanted, room * 2 / 5, room / 2);
   down_->setSizes({room - given, given});
+}
+
+void RecordPage::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  // The splitter has its new size only after this.
+  QTimer::singleShot(0, this, &RecordPage::shareRoom);
 }
 
 void RecordPage::goToNextPlace() {

@@ -45,9 +45,14 @@ signals:
   /// Rows, figures and waves of the record were painted.
   void pictureComplete();
 
+protected:
+  void resizeEvent(QResizeEvent* event) override;
+
 private:
   void startRecord();
   void fitWaves();
+  /// Gives rows and waves their room, until the user has done so by hand.
+  void shareRoom();
   void goToNextPlace();
   void tellComplete();
 
@@ -65,6 +70,7 @@ private:
   QAction* nextPlace_;
   /// A record was opened whose figures have not been shown yet.
   bool newRecord_ = false;
+  bool sharedByHand_ = false;
   bool rowsPainted_ = true, wavesPainted_ = true;
 };
 
