@@ -123,6 +123,37 @@ std::vector<TracePoint> traceOf(const Channel& channel, const MinMaxPyramid& pyr
   return points;
 }
 
+std::optional<double> valueAt(const Channel& channel, Time t) {
+  if (!channel.drawable || !(channel.rateHz > 0)) {
+    return std::nullopt;
+  }
+  const auto after =
+      std::upper_bound(channel.blocks.begin(), channel.blocks.end(), t,
+                       [](Time at, const SampleBlock& block) { return at < block.t; });
+  if (after == channel.blocks.begin()) {
+    return std::nullopt;
+  }
+  const SampleBlock& block = *(after - 1);
+  const double place = seconds(t - block.t) * channel.rateHz;
+  if (block.count == 0 || place > static_cast<double>(block.count - 1)) {
+    return std::nullopt;
+  }
+  const auto index = static_cast<std::size_t>(place);
+  const double share = place - static_cast<double>(index);
+  const std::int16_t here = channel.samples[block.first + index];
+  if (here == kMissingSample) {
+    return std::nullopt;
+  }
+  if (share == 0) {
+    return channel.physical(here);
+  }
+  const std::int16_t next = channel.samples[block.first + index + 1];
+  if (next == kMissingSample) {
+    return std::nullopt;
+  }
+  return channel.physical(here) * (1 - share) + channel.physical(next) * share;
+}
+
 ValueRange usualRange(const Channel& channel, const MinMaxPyramid& pyramid) {
   constexpr std::size_t kPieces = 2000;
   const std::size_t width = std::max<std::size_t>(1, pyramid.sampleCount() / kPieces);

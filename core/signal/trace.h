@@ -5,6 +5,7 @@
 #include "core/record/channel.h"
 #include "core/signal/min_max_pyramid.h"
 
+#include <optional>
 #include <vector>
 
 namespace afterbeat {
@@ -27,6 +28,11 @@ struct TracePoint {
 
 /// Samples that share a bin when `shown` is drawn `pixels` wide; 1: every sample is drawn.
 [[nodiscard]] std::size_t samplesPerBin(const Channel& channel, Duration shown, int pixels);
+
+/// The value of a channel at any moment, in its unit: between two samples on the straight line that
+/// joins them. Nothing outside the blocks, beyond a block's last sample, and beside a missing
+/// sample.
+[[nodiscard]] std::optional<double> valueAt(const Channel& channel, Time t);
 
 /// Limits that hold all but the most extreme hundredth of a channel's course on each side, in the
 /// channel's unit: a scale that a defibrillation artefact does not squash. {0, 0} without samples.

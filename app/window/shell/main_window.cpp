@@ -190,6 +190,9 @@ void MainWindow::buildMenus() {
   go->addSeparator();
   go->addActions(recordPage_->waves()->actions());
   go->addSeparator();
+  go->addActions(recordPage_->waves()->tools());
+  recordPage_->waves()->fillTracks(go->addMenu(tr("&Tracks of the waves")));
+  go->addSeparator();
   go->addAction(recordPage_->nextPlace());
 
   QMenu* debrief = menuBar()->addMenu(tr("&Debrief"));

@@ -1,6 +1,9 @@
 #include "app/window/waves/wave_marks.h"
 
 #include "app/window/look/figure_words.h"
+#include "app/window/waves/paper_grid.h"
+
+#include "app/papers/rows_paint.h"
 
 #include <QCoreApplication>
 
@@ -114,6 +117,9 @@ void WaveShading::draw(QCPPainter* painter) {
         painter->fillRect(spanIn(*track.rect, part), scene_.look.accentSoft);
       }
     }
+    if (scene_.paperGrid && isEcg(*track.channel)) {
+      drawPaperGrid(*painter, *track.rect, scene_.look);
+    }
     for (const papers::PauseShown& pause : scene_.marks->model.pauses) {
       if (pause.stretch.touches(shown)) {
         hatch(*painter, spanIn(*track.rect, pause.stretch), scene_.look.waveGrid);
@@ -165,7 +171,6 @@ void WaveLabels::drawNames(QCPPainter& painter) const {
     font.setBold(true);
     return font;
   }();
-  const QFont light = small(scene_.look.rows.font);
   for (const TrackFrame& track : scene_.tracks) {
     const int left = kPad * 4;
     const int lineHeight = QFontMetrics(bold).height();
@@ -173,9 +178,6 @@ void WaveLabels::drawNames(QCPPainter& painter) const {
     painter.setFont(bold);
     painter.setPen(scene_.look.ink);
     painter.drawText(QPointF(left, top + QFontMetrics(bold).ascent()), track.name);
-    painter.setFont(light);
-    painter.setPen(scene_.look.faintInk);
-    painter.drawText(QPointF(left, top + lineHeight + QFontMetrics(light).ascent()), track.unit);
   }
 }
 
@@ -230,8 +232,9 @@ void WaveLabels::drawBars(QCPPainter& painter, const QRect& line) const {
       continue;
     }
     const QRectF span = spanIn(*scene_.lane, mark.stretch);
-    painter.fillRect(QRectF(span.left(), line.bottom() - 2, std::max(2.0, span.width()), 3),
-                     scene_.look.ink);
+    papers::paintAnalysisBar(painter,
+                             QRectF(span.left(), line.bottom() - 3, std::max(2.0, span.width()), 4),
+                             mark.kind, scene_.look.rows, 1);
     const double begin = std::max(span.left(), taken);
     const QString text = fitting(mark.words, metrics, line.right() - begin);
     if (begin <= span.right() + kPad && !text.isEmpty()) {

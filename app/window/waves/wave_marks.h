@@ -18,24 +18,40 @@ struct WaveMarks {
   [[nodiscard]] QString asText(const Record& record, const Interval& shown) const;
 };
 
-/// A track to paint around: the plot's rectangle, the channel's name and unit, and its gaps.
+/// A track to paint around: the plot's rectangle, the channel with its name and unit, and its gaps.
 struct TrackFrame {
   QCPAxisRect* rect = nullptr;
+  const Channel* channel = nullptr;
   QString name, unit;
+  /// Decimals that suit the channel's usual range.
+  int decimals = 2;
   std::vector<Interval> gaps;
+};
+
+/// Two moments of one track, to measure between.
+struct Ruler {
+  Time from, to;
+  std::size_t track = 0;
+  friend bool operator==(const Ruler&, const Ruler&) = default;
 };
 
 /// What the painters of marks share with the plot.
 struct WaveScene {
   std::shared_ptr<const WaveMarks> marks;
+  const Record* record = nullptr;
   std::vector<TrackFrame> tracks;
   QCPAxisRect* lane = nullptr;
   Look look;
   /// The figure's working, laid under the waves.
   std::vector<Interval> working;
+  /// The moment whose values are shown.
+  std::optional<Time> cursor;
+  std::optional<Ruler> ruler;
+  /// The squares of ECG paper are drawn in ECG tracks.
+  bool paperGrid = false;
 };
 
-/// Hands off and gaps, under the waves.
+/// Hands off, gaps and the squares of ECG paper, under the waves.
 class WaveShading final : public QCPLayerable {
 public:
   WaveShading(QCustomPlot* plot, const QString& layer, const WaveScene& scene);

@@ -2,8 +2,7 @@
 
 #include "app/window/look/figure_words.h"
 #include "app/window/session/selection.h"
-
-#include <QWheelEvent>
+#include "app/window/waves/paper_grid.h"
 
 namespace afterbeat::window {
 
@@ -14,23 +13,15 @@ constexpr int kRightMargin = 16;
 constexpr int kLeastTrack = 30;
 const QString kShadingLayer = QStringLiteral("shading");
 const QString kLabelsLayer = QStringLiteral("labels");
+const QString kCursorLayer = QStringLiteral("cursor");
 
 QString nameOf(const Channel& channel) {
   if (!channel.label.empty()) {
     return QString::fromStdString(channel.label);
   }
-  static const std::map<std::string, const char*, std::less<>> names{
-      {"ecg", QT_TRANSLATE_NOOP("afterbeat::window::WavesPlot", "ECG")},
-      {"impedance", QT_TRANSLATE_NOOP("afterbeat::window::WavesPlot", "Impedance")},
-      {"acceleration", QT_TRANSLATE_NOOP("afterbeat::window::WavesPlot", "Acceleration")},
-      {"depth", QT_TRANSLATE_NOOP("afterbeat::window::WavesPlot", "Depth")},
-      {"force", QT_TRANSLATE_NOOP("afterbeat::window::WavesPlot", "Force")},
-      {"capnogram", QT_TRANSLATE_NOOP("afterbeat::window::WavesPlot", "Capnogram")},
-      {"pleth", QT_TRANSLATE_NOOP("afterbeat::window::WavesPlot", "Pulse wave")}};
-  const auto it = names.find(channel.quantity);
-  return it != names.end()
-             ? WavesPlot::tr(it->second)
-             : QString::fromStdString(channel.quantity.empty() ? channel.id : channel.quantity);
+  const QString quantity = QString::fromStdString(channel.quantity);
+  return quantity.isEmpty() ? QString::fromStdString(channel.id)
+                            : WavesPlot::quantityWords(quantity);
 }
 
 /// UCUM as people write it.
@@ -45,6 +36,12 @@ QString unitOf(const Channel& channel) {
     return QStringLiteral("mmHg");
   }
   return QString::fromStdString(channel.unit);
+}
+
+/// A hundredth of the usual range can be told apart.
+int decimalsFor(const ValueRange& usual) {
+  const double size = usual.high - usual.low;
+  return size < 5 ? 2 : (size < 50 ? 1 : 0);
 }
 
 QCPRange valueRange(const Channel& channel, const ValueRange& usual) {
@@ -67,6 +64,19 @@ std::vector<Interval> gapsOf(const Channel& channel) {
 
 } // namespace
 
+QString WavesPlot::quantityWords(const QString& quantity) {
+  static const std::map<std::string, const char*, std::less<>> names{
+      {"ecg", QT_TR_NOOP("ECG")},
+      {"impedance", QT_TR_NOOP("Impedance")},
+      {"acceleration", QT_TR_NOOP("Acceleration")},
+      {"depth", QT_TR_NOOP("Depth")},
+      {"force", QT_TR_NOOP("Force")},
+      {"capnogram", QT_TR_NOOP("Capnogram")},
+      {"pleth", QT_TR_NOOP("Pulse wave")}};
+  const auto it = names.find(quantity.toStdString());
+  return it != names.end() ? tr(it->second) : quantity;
+}
+
 WavesPlot::WavesPlot(Selection& selection, QWidget* parent)
     : QCustomPlot(parent), selection_(selection), ticker_(new TimeTicker) {
   setFocusPolicy(Qt::StrongFocus);
@@ -76,6 +86,12 @@ WavesPlot::WavesPlot(Selection& selection, QWidget* parent)
   layer(kLabelsLayer)->setMode(QCPLayer::lmBuffered);
   new WaveShading(this, kShadingLayer, scene_);
   new WaveLabels(this, kLabelsLayer, scene_);
+  addLayer(kCursorLayer, layer(kLabelsLayer), limAbove);
+  layer(kCursorLayer)->setMode(QCPLayer::lmBuffered);
+  cursor_ = new WaveCursor(this, kCursorLayer, scene_);
+  setMouseTracking(true);
+  grabGesture(Qt::PinchGesture);
+  connect(&selection_, &Selection::cursorChanged, this, &WavesPlot::followCursor);
   plotLayout()->clear();
   plotLayout()->setRowSpacing(kSpacing);
   connect(this, &QCustomPlot::afterReplot, this, [this] { replotted_ = true; });
@@ -89,6 +105,8 @@ void WavesPlot::clearAll() {
   scene_.tracks.clear();
   scene_.lane = nullptr;
   scene_.marks.reset();
+  scene_.record = nullptr;
+  scene_.ruler.reset();
   loaded_ = {};
   ticker_->setRecord(nullptr);
 }
@@ -106,19 +124,44 @@ void WavesPlot::show(const Loaded& loaded) {
     return;
   }
   ticker_->setRecord(&loaded_.record());
+  scene_.record = &loaded_.record();
   addLane();
-  std::vector<std::size_t> drawable;
+  addTracks();
+  restyle();
+  setMargins();
+  follow();
+}
+
+void WavesPlot::addTracks() {
+  std::vector<std::size_t> drawable, all;
   for (std::size_t i = 0; i < loaded_.record().channels.size(); ++i) {
-    if (loaded_.record().channels[i].drawable && !loaded_.record().channels[i].blocks.empty()) {
-      drawable.push_back(i);
+    const Channel& channel = loaded_.record().channels[i];
+    if (channel.drawable && !channel.blocks.empty()) {
+      all.push_back(i);
+      if (!hidden_.contains(QString::fromStdString(channel.quantity))) {
+        drawable.push_back(i);
+      }
     }
+  }
+  if (drawable.empty()) {
+    drawable = all;
   }
   for (const std::size_t i : drawable) {
     addTrack(i, i == drawable.front());
   }
-  restyle();
-  setMargins();
-  follow();
+}
+
+void WavesPlot::setHidden(const QSet<QString>& quantities) {
+  if (quantities == hidden_) {
+    return;
+  }
+  hidden_ = quantities;
+  if (!scene_.lane) {
+    return;
+  }
+  const Loaded loaded = loaded_;
+  clearAll();
+  show(loaded);
 }
 
 void WavesPlot::addLane() {
@@ -160,14 +203,16 @@ void WavesPlot::addTrack(std::size_t channel, bool first) {
   auto* graph = addGraph(time, value);
   graph->setAdaptiveSampling(false);
   tracks_.push_back({channel, graph});
-  scene_.tracks.push_back({rect, nameOf(source), unitOf(source), gapsOf(source)});
+  scene_.tracks.push_back({rect, &source, nameOf(source), unitOf(source),
+                           decimalsFor((*loaded_.waves)[channel].usual), gapsOf(source)});
 }
 
 int WavesPlot::leftMargin() const {
   QFont bold = font();
   bold.setBold(true);
   const QFontMetrics metrics(bold);
-  int widest = metrics.horizontalAdvance(QStringLiteral("mmmmm"));
+  // The words for a value and for none find room under a name.
+  int widest = metrics.horizontalAdvance(QStringLiteral("no signal mm"));
   for (const TrackFrame& track : scene_.tracks) {
     widest = std::max(
         {widest, metrics.horizontalAdvance(track.name), metrics.horizontalAdvance(track.unit)});
@@ -207,7 +252,8 @@ void WavesPlot::restyle() {
       axis->setSubTickPen(QPen(look.line, 1));
       axis->setTickLabelColor(look.faintInk);
       axis->setTickLabelFont(small);
-      axis->grid()->setPen(QPen(look.waveGrid, 1));
+      axis->grid()->setPen(scene_.paperGrid && isEcg(channel) ? QPen(Qt::NoPen)
+                                                              : QPen(look.waveGrid, 1));
       axis->grid()->setZeroLinePen(Qt::NoPen);
     }
   }
@@ -269,49 +315,6 @@ QString WavesPlot::asText() const {
   return tr("From %1 to %2: %3. %4")
       .arg(momentWords(loaded_.record(), shown.begin), momentWords(loaded_.record(), shown.end),
            names.join(QStringLiteral(", ")), scene_.marks->asText(loaded_.record(), shown));
-}
-
-Time WavesPlot::timeAtPixel(double x) const {
-  const double s = scene_.lane->axis(QCPAxis::atBottom)->pixelToCoord(x);
-  return timeFromSeconds(s).value_or(selection_.stretch().begin);
-}
-
-void WavesPlot::wheelEvent(QWheelEvent* event) {
-  if (!scene_.lane || tracks_.empty()) {
-    return;
-  }
-  const QPoint turned = event->angleDelta();
-  const bool sideways = turned.x() != 0 || event->modifiers().testFlag(Qt::ShiftModifier);
-  constexpr double kNotch = 120.0;
-  if (sideways) {
-    const double notches = (turned.x() != 0 ? turned.x() : turned.y()) / kNotch;
-    const double length = static_cast<double>(selection_.stretch().length().count());
-    selection_.moveBy(Duration{std::llround(-notches * length / 8)});
-  } else {
-    selection_.zoom(std::pow(0.8, turned.y() / kNotch), timeAtPixel(event->position().x()));
-  }
-  event->accept();
-}
-
-void WavesPlot::mousePressEvent(QMouseEvent* event) {
-  if (event->button() == Qt::LeftButton && scene_.lane) {
-    dragFrom_ = event->position().x();
-    setCursor(Qt::ClosedHandCursor);
-  }
-}
-
-void WavesPlot::mouseMoveEvent(QMouseEvent* event) {
-  if (!dragFrom_ || !scene_.lane) {
-    return;
-  }
-  const double x = event->position().x();
-  selection_.moveBy(timeAtPixel(*dragFrom_) - timeAtPixel(x));
-  dragFrom_ = x;
-}
-
-void WavesPlot::mouseReleaseEvent(QMouseEvent*) {
-  dragFrom_.reset();
-  unsetCursor();
 }
 
 void WavesPlot::resizeEvent(QResizeEvent* event) {

@@ -3,9 +3,12 @@
 
 #include "app/window/session/load.h"
 #include "app/window/waves/time_ticker.h"
+#include "app/window/waves/wave_cursor.h"
 #include "app/window/waves/wave_marks.h"
 
 #include <qcustomplot.h>
+
+#include <QSet>
 
 #include <vector>
 
@@ -13,17 +16,38 @@ namespace afterbeat::window {
 
 class Selection;
 
-/// Draws two points a device pixel at most, whatever the stretch. The wheel zooms around the
-/// pointer, dragging moves.
+/// Draws two points a device pixel at most, whatever the stretch. The wheel and two fingers zoom
+/// around the pointer, dragging moves, dragging with Shift measures.
 class WavesPlot final : public QCustomPlot {
   Q_OBJECT
 
 public:
+  /// "ECG" for "ecg"; a quantity without a word of ours as it stands.
+  [[nodiscard]] static QString quantityWords(const QString& quantity);
   explicit WavesPlot(Selection& selection, QWidget* parent = nullptr);
   /// Shows the channels of a record; the copy keeps it alive.
   void show(const Loaded& loaded);
   void clearAll();
   void setWorking(std::vector<Interval> working);
+  /// Leaves out the tracks of these quantities ("depth"); never all.
+  void setHidden(const QSet<QString>& quantities);
+  /// The squares of ECG paper under ECG tracks.
+  void setPaperGrid(bool on);
+  /// "12 mm/s · 8 mm/mV on this screen"; empty without an ECG or without the squares.
+  [[nodiscard]] QString paperScaleText() const;
+  /// Zooms so that a second is 25 mm long on this screen.
+  void usePaperSpeed();
+  /// Measures between two moments of a track; none: takes the ruler away.
+  void setRuler(std::optional<Ruler> ruler);
+  [[nodiscard]] const std::optional<Ruler>& ruler() const { return scene_.ruler; }
+  /// What the ruler says; empty without one.
+  [[nodiscard]] QString rulerText() const;
+  /// Where the ruler's words stand; never over a track.
+  [[nodiscard]] QRectF rulerBox() const { return cursor_->rulerBox(); }
+  /// Begins a ruler at the cursor, or at the middle of what is shown.
+  void startRuler();
+  /// What is written at a track for the moment pointed at: its value there.
+  [[nodiscard]] QString valueText(int track) const;
   /// Draws the selection's stretch.
   void follow();
   [[nodiscard]] int trackCount() const { return static_cast<int>(tracks_.size()); }
@@ -34,8 +58,12 @@ public:
 
 signals:
   void painted();
+  void rulerChanged();
 
 protected:
+  bool event(QEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void leaveEvent(QEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
@@ -51,6 +79,11 @@ private:
   };
   void addLane();
   void addTrack(std::size_t channel, bool first);
+  void addTracks();
+  void followCursor();
+  void moveCursor(double share, bool measuring);
+  [[nodiscard]] std::size_t trackAt(double y) const;
+  [[nodiscard]] bool pinch(QEvent* event);
   void setMargins();
   void restyle();
   void feed();
@@ -62,7 +95,11 @@ private:
   WaveScene scene_;
   std::vector<Track> tracks_;
   QSharedPointer<TimeTicker> ticker_;
+  WaveCursor* cursor_;
+  QSet<QString> hidden_;
   std::optional<double> dragFrom_;
+  /// Shift was held when the button went down: dragging measures.
+  bool measuring_ = false;
   /// What `follow` fed was drawn.
   bool replotted_ = false;
 };

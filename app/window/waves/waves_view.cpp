@@ -58,8 +58,8 @@ QString rhythmsIn(const Record& record, const Interval& shown) {
 
 WavesView::WavesView(Session& session, Selection& selection, QWidget* parent)
     : QWidget(parent), session_(session), selection_(selection), stretch_(new QLabel(this)),
-      what_(new ElidedLabel(this)), none_(new QLabel(this)), plot_(new WavesPlot(selection)),
-      scroll_(new QScrollArea(this)) {
+      what_(new ElidedLabel(this)), none_(new QLabel(this)), scale_(new QLabel(this)),
+      plot_(new WavesPlot(selection)), scroll_(new QScrollArea(this)) {
   setAutoFillBackground(true);
   setBackgroundRole(QPalette::Base);
   stretch_->setTextFormat(Qt::PlainText);
@@ -75,6 +75,7 @@ WavesView::WavesView(Session& session, Selection& selection, QWidget* parent)
   heading->setSpacing(14);
   heading->addWidget(stretch_);
   heading->addWidget(what_, 1);
+  heading->addWidget(scale_);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
@@ -82,8 +83,13 @@ WavesView::WavesView(Session& session, Selection& selection, QWidget* parent)
   none_->setContentsMargins(16, 2, 16, 10);
   layout->addWidget(none_);
   layout->addWidget(scroll_, 1);
+  scale_->setAccessibleName(tr("Ruler and scale of the waves"));
   makeActions();
+  makeTools();
+  makeTrackActions();
   restyle();
+  connect(plot_, &WavesPlot::rulerChanged, this, &WavesView::showScale);
+  connect(plot_, &QCustomPlot::afterReplot, this, &WavesView::showScale);
   connect(plot_, &WavesPlot::painted, this, &WavesView::painted);
   connect(&session_, &Session::figuresChanged, this, &WavesView::showRecord);
   connect(&session_, &Session::stateChanged, this, [this] {
@@ -134,7 +140,9 @@ QString WavesView::heading() const {
 }
 
 void WavesView::showRecord() {
+  chooseTracks();
   plot_->show(session_.loaded());
+  offerTracks();
   const bool any = hasTracks();
   scroll_->setVisible(any);
   none_->setVisible(!any);

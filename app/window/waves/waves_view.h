@@ -9,6 +9,7 @@
 
 class QAction;
 class QLabel;
+class QMenu;
 class QScrollArea;
 
 namespace afterbeat::window {
@@ -31,6 +32,10 @@ public:
   /// The stretch in words, as it stands over the tracks.
   [[nodiscard]] QString heading() const;
   [[nodiscard]] QList<QAction*> actions() const { return actions_; }
+  /// Ruler and ECG paper.
+  [[nodiscard]] QList<QAction*> tools() const { return tools_; }
+  /// One checkable entry for each quantity of the open record's channels.
+  void fillTracks(QMenu* menu);
 
 signals:
   /// All of the present record's waves in the stretch were painted.
@@ -41,6 +46,11 @@ protected:
 
 private:
   void makeActions();
+  void makeTools();
+  void makeTrackActions();
+  void offerTracks();
+  void chooseTracks();
+  void showScale();
   void add(const QString& text, const QList<QKeySequence>& keys, std::function<void()> does);
   void showRecord();
   void follow();
@@ -49,12 +59,15 @@ private:
 
   Session& session_;
   Selection& selection_;
+  static constexpr int kMostTracks = 9;
   QLabel* stretch_;
   ElidedLabel* what_;
   QLabel* none_;
+  QLabel* scale_;
   WavesPlot* plot_;
   QScrollArea* scroll_;
-  QList<QAction*> actions_;
+  QList<QAction*> actions_, tools_, tracks_;
+  QAction* paper_ = nullptr;
 };
 
 } // namespace afterbeat::window

@@ -111,6 +111,37 @@ TEST(Trace, GapsAndMissingSamplesLiftThePen) {
   }
 }
 
+TEST(Trace, AValueBetweenTwoSamplesLiesOnTheLineThatJoinsThem) {
+  const Channel channel = channelOf(1, 1000, 0);
+  for (const std::size_t i : {0U, 1U, 500U, 998U}) {
+    const Time here = channel.timeOf(channel.blocks[0], i);
+    const double a = channel.physical(channel.samples[i]);
+    const double b = channel.physical(channel.samples[i + 1]);
+    EXPECT_DOUBLE_EQ(*valueAt(channel, here), a);
+    const auto step = seconds(channel.timeOf(channel.blocks[0], i + 1) - here);
+    const Time quarter = here + *durationFromSeconds(step / 4);
+    EXPECT_NEAR(*valueAt(channel, quarter), a + (b - a) / 4, 1e-9);
+  }
+}
+
+TEST(Trace, ThereIsNoValueOutsideTheSamplesInGapsAndBesideMissingOnes) {
+  Channel channel = channelOf(2, 250, 3);
+  const Time last = channel.timeOf(channel.blocks[0], 249);
+  EXPECT_TRUE(valueAt(channel, last));
+  EXPECT_FALSE(valueAt(channel, last + Duration{1000}));
+  EXPECT_FALSE(valueAt(channel, channel.blocks[1].t - Duration{1}));
+  EXPECT_TRUE(valueAt(channel, channel.blocks[1].t));
+  EXPECT_FALSE(valueAt(channel, channel.blocks[0].t - Duration{1}));
+  channel.samples[100] = kMissingSample;
+  const auto at = [&](std::size_t i) { return channel.timeOf(channel.blocks[0], i); };
+  EXPECT_FALSE(valueAt(channel, at(100)));
+  EXPECT_FALSE(valueAt(channel, at(99) + Duration{1000}));
+  EXPECT_TRUE(valueAt(channel, at(99)));
+  EXPECT_TRUE(valueAt(channel, at(101)));
+  channel.drawable = false;
+  EXPECT_FALSE(valueAt(channel, at(5)));
+}
+
 TEST(Trace, AnUnusableChannelIsNotDrawn) {
   Channel channel = channelOf(1, 100, 0);
   const MinMaxPyramid pyramid(channel.samples);

@@ -1,0 +1,149 @@
+#include "app/window/waves/wave_cursor.h"
+
+#include "app/window/look/figure_words.h"
+#include "core/signal/trace.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace afterbeat::window {
+
+namespace {
+
+constexpr int kPad = 4;
+
+QString tr(const char* english) {
+  return QCoreApplication::translate("WaveCursor", english);
+}
+
+QFont smaller(const QFont& font, bool bold) {
+  QFont result = font;
+  result.setPointSizeF(font.pointSizeF() * 0.9);
+  result.setBold(bold);
+  return result;
+}
+
+QString withUnit(const QString& number, const QString& unit) {
+  return unit.isEmpty() ? number : QStringLiteral("%1 %2").arg(number, unit);
+}
+
+double pixelOf(const QCPAxisRect& rect, Time t) {
+  return rect.axis(QCPAxis::atBottom)->coordToPixel(seconds(t));
+}
+
+/// A box with words, framed, kept within the left and right edge of `line`.
+QRectF boxAt(double middle, const QString& text, const QFontMetrics& metrics, const QRect& line) {
+  const double width = metrics.horizontalAdvance(text) + 3 * kPad;
+  const double left = std::clamp<double>(middle - width / 2, line.left(),
+                                         std::max<double>(line.left(), line.right() + 1 - width));
+  return {left, static_cast<double>(line.top()), width, static_cast<double>(line.height())};
+}
+
+void drawBox(QCPPainter& painter, const QRectF& box, const QString& text, const Look& look) {
+  painter.fillRect(box, look.paper);
+  painter.setPen(QPen(look.ink, 1));
+  painter.setBrush(Qt::NoBrush);
+  painter.drawRect(box.adjusted(0, 0, -1, -1));
+  painter.drawText(box, Qt::AlignCenter, text);
+}
+
+} // namespace
+
+QString valueWords(const TrackFrame& track, Time t) {
+  const auto value = valueAt(*track.channel, t);
+  return value ? withUnit(words().number(*value, track.decimals), track.unit) : tr("no signal");
+}
+
+QString rulerWords(const Ruler& ruler, const TrackFrame& track) {
+  const double length = std::fabs(seconds(ruler.to - ruler.from));
+  QStringList parts{tr("%1 s").arg(words().number(length, length < 10 ? 2 : 1))};
+  constexpr double kShortest = 0.1, kLongest = 60;
+  if (length >= kShortest && length <= kLongest) {
+    parts << tr("%1 a minute").arg(words().number(60 / length, length > 6 ? 1 : 0));
+  }
+  const auto from = valueAt(*track.channel, ruler.from), to = valueAt(*track.channel, ruler.to);
+  parts << (from && to ? withUnit(words().number(*to - *from, track.decimals), track.unit)
+                       : tr("no signal at one end"));
+  return parts.join(QStringLiteral("  ·  "));
+}
+
+WaveCursor::WaveCursor(QCustomPlot* plot, const QString& layer, const WaveScene& scene)
+    : QCPLayerable(plot, layer), scene_(scene) {}
+
+void WaveCursor::draw(QCPPainter* painter) {
+  rulerBox_ = {};
+  if (!scene_.lane || scene_.tracks.empty()) {
+    return;
+  }
+  painter->setAntialiasing(false);
+  drawUnits(*painter);
+  drawCursor(*painter);
+  drawRuler(*painter);
+}
+
+/// The line of clock times between the lane and the first track.
+QRect WaveCursor::axisLine() const {
+  const QRect lane = scene_.lane->rect();
+  const int bottom = scene_.tracks.front().rect->rect().top();
+  return {lane.left(), lane.bottom() + 2, lane.width(), bottom - lane.bottom() - 4};
+}
+
+void WaveCursor::drawUnits(QCPPainter& painter) const {
+  QFont name = scene_.look.rows.font;
+  name.setBold(true);
+  const int nameHeight = QFontMetrics(name).height();
+  for (const TrackFrame& track : scene_.tracks) {
+    const int top = track.rect->top() + std::max(0, (track.rect->height() - 2 * nameHeight) / 2);
+    painter.setFont(smaller(scene_.look.rows.font, scene_.cursor.has_value()));
+    painter.setPen(scene_.cursor ? scene_.look.ink : scene_.look.faintInk);
+    painter.drawText(QPointF(kPad * 4, top + nameHeight + painter.fontMetrics().ascent()),
+                     scene_.cursor ? valueWords(track, *scene_.cursor) : track.unit);
+  }
+}
+
+void WaveCursor::drawCursor(QCPPainter& painter) const {
+  const QCPRange range = scene_.lane->axis(QCPAxis::atBottom)->range();
+  if (!scene_.cursor || !range.contains(seconds(*scene_.cursor))) {
+    return;
+  }
+  const double x = pixelOf(*scene_.lane, *scene_.cursor);
+  painter.setPen(QPen(scene_.look.accent, 1));
+  painter.drawLine(QPointF(x, axisLine().bottom()),
+                   QPointF(x, scene_.tracks.back().rect->rect().bottom()));
+  painter.setFont(smaller(scene_.look.rows.font, true));
+  const QString when = momentWords(*scene_.record, *scene_.cursor, true);
+  drawBox(painter, boxAt(x, when, painter.fontMetrics(), axisLine()), when, scene_.look);
+}
+
+void WaveCursor::drawRuler(QCPPainter& painter) {
+  if (!scene_.ruler || scene_.ruler->track >= scene_.tracks.size()) {
+    return;
+  }
+  const TrackFrame& track = scene_.tracks[scene_.ruler->track];
+  const QRect room = track.rect->rect();
+  const QCPAxis& value = *track.rect->axis(QCPAxis::atLeft);
+  painter.save();
+  painter.setClipRect(QRect(room.left(), 0, room.width() + 1, parentPlot()->height()));
+  painter.setPen(QPen(scene_.look.attention, 2));
+  const double xs[] = {pixelOf(*track.rect, scene_.ruler->from),
+                       pixelOf(*track.rect, scene_.ruler->to)};
+  constexpr double kEnd = 5;
+  const Time ends[] = {scene_.ruler->from, scene_.ruler->to};
+  for (int i = 0; i < 2; ++i) {
+    painter.drawLine(QPointF(xs[i], room.top()), QPointF(xs[i], room.bottom()));
+    if (const auto at = valueAt(*track.channel, ends[i])) {
+      const double y = value.coordToPixel(*at);
+      painter.drawLine(QPointF(xs[i] - kEnd, y), QPointF(xs[i] + kEnd, y));
+    }
+  }
+  painter.drawLine(QPointF(xs[0], room.top()), QPointF(xs[1], room.top()));
+  painter.restore();
+  painter.setFont(smaller(scene_.look.rows.font, true));
+  const QString text = rulerWords(*scene_.ruler, track);
+  rulerBox_ = boxAt((xs[0] + xs[1]) / 2, text, painter.fontMetrics(), axisLine());
+  drawBox(painter, rulerBox_, text, scene_.look);
+}
+
+} // namespace afterbeat::window
