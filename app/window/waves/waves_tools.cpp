@@ -64,7 +64,7 @@ void WavesView::makeTools() {
 
 void WavesView::makeTrackActions() {
   for (int i = 0; i < kMostTracks; ++i) {
-    auto* action = new QAction(this);
+    auto* action = new QAction(tr("Track %1").arg(i + 1), this);
     action->setCheckable(true);
     action->setShortcut(QKeySequence(QStringLiteral("Ctrl+J, %1").arg(i + 1)));
     action->setVisible(false);
