@@ -3009,6 +3009,206 @@ Ziele: %4.</translation>
         <source>Targets follow the record&apos;s patient. Check which of the two is right.</source>
         <translation>Die Ziele richten sich nach dem Patienten der Aufzeichnung. Prüfen Sie, was davon stimmt.</translation>
     </message>
+    <message>
+        <source>electrodes attached</source>
+        <translation type="unfinished">Elektroden aufgeklebt</translation>
+    </message>
+    <message>
+        <source>the collapse</source>
+        <translation>der Kollaps</translation>
+    </message>
+    <message>
+        <source>the call</source>
+        <translation>der Notruf</translation>
+    </message>
+    <message>
+        <source>the device&apos;s arrival</source>
+        <translation>die Ankunft des Geräts</translation>
+    </message>
+    <message>
+        <source>the first hands on</source>
+        <translation>die erste Druckmassage</translation>
+    </message>
+    <message>
+        <source>an analysis</source>
+        <translation>eine Analyse</translation>
+    </message>
+    <message>
+        <source>a shock that was given</source>
+        <translation>ein abgegebener Schock</translation>
+    </message>
+    <message>
+        <source>the return of circulation</source>
+        <translation>die Rückkehr des Kreislaufs</translation>
+    </message>
+    <message>
+        <source>not in the record: %1</source>
+        <translation>nicht in der Aufzeichnung: %1</translation>
+    </message>
+    <message>
+        <source>no two compressions close enough for a rate</source>
+        <translation>keine zwei Kompressionen nah genug beieinander für eine Frequenz</translation>
+    </message>
+    <message>
+        <source>the guideline has no range for the rate</source>
+        <translation>die Leitlinie nennt keinen Bereich für die Frequenz</translation>
+    </message>
+    <message>
+        <source>no compressions were recorded</source>
+        <translation>keine Kompressionen aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>the recorded stretches carry no rate</source>
+        <translation>die aufgezeichneten Abschnitte tragen keine Frequenz</translation>
+    </message>
+    <message>
+        <source>no compression that counts carries a depth</source>
+        <translation>keine Kompression, die zählt, trägt eine Tiefe</translation>
+    </message>
+    <message>
+        <source>no compression carries a depth</source>
+        <translation>keine Kompression trägt eine Tiefe</translation>
+    </message>
+    <message>
+        <source>the guideline has no range for this patient</source>
+        <translation>die Leitlinie nennt keinen Bereich für diesen Patienten</translation>
+    </message>
+    <message>
+        <source>no compression says whether the chest was released</source>
+        <translation>keine Kompression sagt, ob der Brustkorb entlastet wurde</translation>
+    </message>
+    <message>
+        <source>no single compressions were recorded</source>
+        <translation>keine einzelnen Kompressionen aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>none was noted, and no defibrillator&apos;s own recording is part of this record</source>
+        <translation>keine notiert, und kein Defibrillator hat selbst zu dieser Aufzeichnung beigetragen</translation>
+    </message>
+    <message>
+        <source>no shock was given</source>
+        <translation>kein Schock abgegeben</translation>
+    </message>
+    <message>
+        <source>not every shock that was given carries its energy</source>
+        <translation>nicht jeder abgegebene Schock trägt seine Energie</translation>
+    </message>
+    <message>
+        <source>no shock followed an analysis that advised it</source>
+        <translation>kein Schock folgte auf eine Analyse, die ihn empfahl</translation>
+    </message>
+    <message>
+        <source>no shock was given with hands on around it</source>
+        <translation>kein Schock mit Druckmassage davor und danach</translation>
+    </message>
+    <message>
+        <source>no time counts in this record</source>
+        <translation>in dieser Aufzeichnung zählt keine Zeit</translation>
+    </message>
+    <message>
+        <source>no breath was recorded</source>
+        <translation>keine Beatmung aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>circulation returned when the window had ended</source>
+        <translation>der Kreislauf kehrte nach dem Ende des Zeitfensters zurück</translation>
+    </message>
+    <message>
+        <source>no return of circulation was noted</source>
+        <translation>keine Rückkehr des Kreislaufs notiert</translation>
+    </message>
+    <message>
+        <source>switching on was not recorded</source>
+        <translation>das Einschalten wurde nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>the guideline has no limit for pauses</source>
+        <translation>die Leitlinie nennt keine Grenze für Pausen</translation>
+    </message>
+    <message>
+        <source>nothing in the record begins a rescue</source>
+        <translation>nichts in der Aufzeichnung beginnt eine Reanimation</translation>
+    </message>
+    <message>
+        <source>known for %1 of %2 s</source>
+        <translation>bekannt für %1 von %2 s</translation>
+    </message>
+    <message>
+        <source>known for %1 of %2 compressions</source>
+        <translation>bekannt für %1 von %2 Kompressionen</translation>
+    </message>
+    <message>
+        <source>pause: longer than %1 s</source>
+        <translation>Pause: länger als %1 s</translation>
+    </message>
+    <message>
+        <source>%1 excluded</source>
+        <translation>%1 ausgenommen</translation>
+    </message>
+    <message>
+        <source>target at most %1</source>
+        <translation type="unfinished">Ziel höchstens %1</translation>
+    </message>
+    <message>
+        <source>target at least %1</source>
+        <translation type="unfinished">Ziel mindestens %1</translation>
+    </message>
+    <message>
+        <source>target %1–%2 a minute</source>
+        <translation type="unfinished">Ziel %1–%2 pro Minute</translation>
+    </message>
+    <message>
+        <source>target %1</source>
+        <translation>Ziel %1</translation>
+    </message>
+    <message>
+        <source>target %1–%2 mm</source>
+        <translation type="unfinished">Ziel %1–%2 mm</translation>
+    </message>
+    <message>
+        <source>target about %1 a minute with an advanced airway</source>
+        <translation>Ziel etwa %1 pro Minute bei gesichertem Atemweg</translation>
+    </message>
+    <message>
+        <source>target %1–%2 a minute with an advanced airway</source>
+        <translation>Ziel %1–%2 pro Minute bei gesichertem Atemweg</translation>
+    </message>
+    <message>
+        <source>target at most %1 s</source>
+        <translation type="unfinished">Ziel höchstens %1 s</translation>
+    </message>
+    <message>
+        <source>target none longer than %1 s</source>
+        <translation>Ziel keine länger als %1 s</translation>
+    </message>
+    <message>
+        <source>target below %1 s</source>
+        <translation type="unfinished">Ziel unter %1 s</translation>
+    </message>
+    <message>
+        <source>released: leaning at most %1 mm</source>
+        <translation>entlastet: Aufstützen höchstens %1 mm</translation>
+    </message>
+    <message>
+        <source>within the target</source>
+        <translation>im Ziel</translation>
+    </message>
+    <message>
+        <source>below the target</source>
+        <translation>unter dem Ziel</translation>
+    </message>
+    <message>
+        <source>beyond the target</source>
+        <translation>über dem Ziel</translation>
+    </message>
+    <message>
+        <source>no signal</source>
+        <translation>kein Signal</translation>
+    </message>
+    <message>
+        <source>no signal at one end</source>
+        <translation>an einem Ende kein Signal</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::Appearance</name>
@@ -3209,6 +3409,14 @@ Ziele: %4.</translation>
     <message>
         <source>end of the record</source>
         <translation>zum Ende der Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Your own profile</source>
+        <translation>Eigenes Profil</translation>
+    </message>
+    <message>
+        <source>Your own: %1</source>
+        <translation>Eigenes: %1</translation>
     </message>
 </context>
 <context>
@@ -3702,6 +3910,22 @@ Ziele: %4.</translation>
         <source>Without a recording – Afterbeat</source>
         <translation>Ohne Aufzeichnung – Afterbeat</translation>
     </message>
+    <message>
+        <source>&amp;Copy the list as text</source>
+        <translation>Liste als Text &amp;kopieren</translation>
+    </message>
+    <message>
+        <source>&amp;Tracks of the waves</source>
+        <translation>&amp;Spuren der Kurven</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Ändern</translation>
+    </message>
+    <message>
+        <source>Change what the figures are computed with</source>
+        <translation>Ändern, womit die Werte berechnet werden</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::MeasuresList</name>
@@ -3718,36 +3942,28 @@ Ziele: %4.</translation>
         <translation>Wert</translation>
     </message>
     <message>
-        <source>Hands off the chest</source>
-        <translation>Ohne Druckmassage</translation>
+        <source>How fast?</source>
+        <translation>Wie schnell?</translation>
     </message>
     <message>
-        <source>Compressions</source>
-        <translation>Kompressionen</translation>
+        <source>Hands on?</source>
+        <translation>Hände am Brustkorb?</translation>
     </message>
     <message>
-        <source>Breaths</source>
-        <translation>Beatmungen</translation>
+        <source>How well?</source>
+        <translation>Wie gut?</translation>
     </message>
     <message>
-        <source>Pauses</source>
-        <translation>Pausen</translation>
+        <source>Shocks?</source>
+        <translation>Schocks?</translation>
     </message>
     <message>
-        <source>Shocks and analyses</source>
-        <translation>Schocks und Analysen</translation>
+        <source>Breaths?</source>
+        <translation>Beatmungen?</translation>
     </message>
     <message>
-        <source>From one to the other</source>
-        <translation>Von einem zum anderen</translation>
-    </message>
-    <message>
-        <source>Circulation</source>
-        <translation>Kreislauf</translation>
-    </message>
-    <message>
-        <source>Device</source>
-        <translation>Gerät</translation>
+        <source>Circulation?</source>
+        <translation>Kreislauf?</translation>
     </message>
 </context>
 <context>
@@ -4456,6 +4672,10 @@ Ziele: %4.</translation>
         <source>Pulse wave</source>
         <translation>Pulswelle</translation>
     </message>
+    <message>
+        <source>ECG paper: %1 mm/s, %2 mm/mV on this screen</source>
+        <translation>EKG-Papier: %1 mm/s, %2 mm/mV auf diesem Bildschirm</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::WavesView</name>
@@ -4539,6 +4759,34 @@ Ziele: %4.</translation>
         <source>%1 to %2</source>
         <translation>%1 bis %2</translation>
     </message>
+    <message>
+        <source>&amp;Ruler from here</source>
+        <translation>&amp;Messlineal ab hier</translation>
+    </message>
+    <message>
+        <source>&amp;Take the ruler away</source>
+        <translation>Messlineal &amp;wegnehmen</translation>
+    </message>
+    <message>
+        <source>Squares of ECG &amp;paper</source>
+        <translation>Kästchen des EKG-&amp;Papiers</translation>
+    </message>
+    <message>
+        <source>&amp;25 mm for a second</source>
+        <translation>&amp;25 mm für eine Sekunde</translation>
+    </message>
+    <message>
+        <source>Track %1</source>
+        <translation>Spur %1</translation>
+    </message>
+    <message>
+        <source>ruler: %1</source>
+        <translation>Messlineal: %1</translation>
+    </message>
+    <message>
+        <source>Ruler and scale of the waves</source>
+        <translation>Messlineal und Maßstab der Kurven</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::WelcomePage</name>
@@ -4613,16 +4861,20 @@ Ziele: %4.</translation>
         <translation>%1, %2: die Herleitung</translation>
     </message>
     <message>
-        <source>%1: %2.</source>
-        <translation>%1: %2.</translation>
-    </message>
-    <message>
-        <source>The record does not hold what this figure is made from.</source>
-        <translation>Die Aufzeichnung enthält nicht, woraus diese Zahl entsteht.</translation>
-    </message>
-    <message>
         <source>No stretch or moment went into this figure.</source>
         <translation>In diese Zahl ging kein Abschnitt und kein Zeitpunkt ein.</translation>
+    </message>
+    <message>
+        <source>Next part of the working</source>
+        <translation>Nächster Teil der Herleitung</translation>
+    </message>
+    <message>
+        <source>Previous part of the working</source>
+        <translation>Voriger Teil der Herleitung</translation>
+    </message>
+    <message>
+        <source>The record does not hold what this figure is made from: %1.</source>
+        <translation>Die Aufzeichnung enthält nicht, woraus dieser Wert entsteht: %1.</translation>
     </message>
 </context>
 <context>

@@ -15,7 +15,7 @@ namespace {
 constexpr int kPad = 4;
 
 QString tr(const char* english) {
-  return QCoreApplication::translate("WaveCursor", english);
+  return QCoreApplication::translate("afterbeat::window", english);
 }
 
 QFont smaller(const QFont& font, bool bold) {
