@@ -3011,7 +3011,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>electrodes attached</source>
-        <translation type="unfinished">Elektroden aufgeklebt</translation>
+        <translation>Elektroden aufgeklebt</translation>
     </message>
     <message>
         <source>the collapse</source>
@@ -3147,15 +3147,15 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>target at most %1</source>
-        <translation type="unfinished">Ziel höchstens %1</translation>
+        <translation>Ziel höchstens %1</translation>
     </message>
     <message>
         <source>target at least %1</source>
-        <translation type="unfinished">Ziel mindestens %1</translation>
+        <translation>Ziel mindestens %1</translation>
     </message>
     <message>
         <source>target %1–%2 a minute</source>
-        <translation type="unfinished">Ziel %1–%2 pro Minute</translation>
+        <translation>Ziel %1–%2 pro Minute</translation>
     </message>
     <message>
         <source>target %1</source>
@@ -3163,7 +3163,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>target %1–%2 mm</source>
-        <translation type="unfinished">Ziel %1–%2 mm</translation>
+        <translation>Ziel %1–%2 mm</translation>
     </message>
     <message>
         <source>target about %1 a minute with an advanced airway</source>
@@ -3175,7 +3175,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>target at most %1 s</source>
-        <translation type="unfinished">Ziel höchstens %1 s</translation>
+        <translation>Ziel höchstens %1 s</translation>
     </message>
     <message>
         <source>target none longer than %1 s</source>
@@ -3183,7 +3183,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>target below %1 s</source>
-        <translation type="unfinished">Ziel unter %1 s</translation>
+        <translation>Ziel unter %1 s</translation>
     </message>
     <message>
         <source>released: leaning at most %1 mm</source>
@@ -4675,6 +4675,14 @@ Ziele: %4.</translation>
     <message>
         <source>ECG paper: %1 mm/s, %2 mm/mV on this screen</source>
         <translation>EKG-Papier: %1 mm/s, %2 mm/mV auf diesem Bildschirm</translation>
+    </message>
+    <message>
+        <source>! problem in line %1</source>
+        <translation>! Problem in Zeile %1</translation>
+    </message>
+    <message>
+        <source>! problem</source>
+        <translation>! Problem</translation>
     </message>
 </context>
 <context>

@@ -246,6 +246,16 @@ TEST_F(WavesTools, AGapIsSaidAndNoLineCrossesIt) {
   EXPECT_TRUE(plot_->asText().contains("ECG"));
 }
 
+TEST_F(WavesTools, AProblemOfALineWithATimeStandsAtItsMoment) {
+  QByteArray log = smallDrill();
+  log += "{\"t\":70,\"type\":\"compression\",\"depth_mm\":\"deep\"}\n";
+  open(fileWith("problem.resuslog", log));
+  const int line = static_cast<int>(log.count('\n'));
+  window_.selection().setStretch({at(60), at(80)});
+  EXPECT_TRUE(plot_->asText().contains(QStringLiteral("problem in line %1").arg(line)))
+      << plot_->asText().toStdString();
+}
+
 TEST_F(WavesTools, AScreenReaderGetsWhatTheWavesShow) {
   QAccessibleInterface* interface = QAccessible::queryAccessibleInterface(plot_);
   ASSERT_NE(interface, nullptr);

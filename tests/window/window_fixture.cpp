@@ -1,5 +1,6 @@
 #include "tests/window/window_fixture.h"
 
+#include <QApplication>
 #include <QFile>
 
 namespace afterbeat::window {
@@ -7,6 +8,8 @@ namespace afterbeat::window {
 WindowTest::WindowTest() : page_(window_.recordPage()) {
   window_.resize(1280, 720);
   window_.show();
+  // Without a window manager nobody else makes a window the active one, which shortcuts need.
+  QApplication::setActiveWindow(&window_);
 }
 
 QString WindowTest::sample(const char* name) {

@@ -287,7 +287,11 @@ void MainWindow::showPage() {
 void MainWindow::tellComplete() {
   if (places_->place() != recordPage_) {
     // The record's own page tells when its rows and waves were painted; it is not in view.
-    QTimer::singleShot(0, this, &MainWindow::pictureComplete);
+    QTimer::singleShot(0, this, [this] {
+      if (session_->state() == Session::State::ready) {
+        emit pictureComplete();
+      }
+    });
   }
 }
 

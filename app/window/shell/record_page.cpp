@@ -90,6 +90,7 @@ RecordPage::RecordPage(Session& session, Selection& selection, QWidget* parent)
   connect(headlines_, &HeadlineStrip::chosen, panel_, &SidePanel::showWorking);
   connect(&session_, &Session::recordChanged, this, &RecordPage::startRecord);
   connect(&session_, &Session::figuresChanged, this, [this] {
+    awaited_ = true;
     rowsPainted_ = false;
     wavesPainted_ = !waves_->hasTracks();
     fitWaves();
@@ -213,10 +214,16 @@ void RecordPage::goToNextPlace() {
 }
 
 void RecordPage::tellComplete() {
-  if (rowsPainted_ && wavesPainted_ && session_.state() == Session::State::ready) {
-    // What was painted reaches the screen before the event loop comes round again.
-    QTimer::singleShot(0, this, &RecordPage::pictureComplete);
+  if (!awaited_ || !rowsPainted_ || !wavesPainted_ || session_.state() != Session::State::ready) {
+    return;
   }
+  awaited_ = false;
+  // What was painted reaches the screen before the event loop comes round again.
+  QTimer::singleShot(0, this, [this] {
+    if (session_.state() == Session::State::ready) {
+      emit pictureComplete();
+    }
+  });
 }
 
 } // namespace afterbeat::window

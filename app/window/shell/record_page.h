@@ -71,6 +71,8 @@ private:
   /// A record was opened whose figures have not been shown yet.
   bool newRecord_ = false;
   bool sharedByHand_ = false;
+  /// The picture of the present figures was not told complete yet.
+  bool awaited_ = false;
   bool rowsPainted_ = true, wavesPainted_ = true;
 };
 

@@ -4,6 +4,10 @@
 #include "app/window/session/selection.h"
 #include "app/window/waves/paper_grid.h"
 
+#include <algorithm>
+#include <limits>
+#include <map>
+
 namespace afterbeat::window {
 
 namespace {
@@ -36,6 +40,30 @@ QString unitOf(const Channel& channel) {
     return QStringLiteral("mmHg");
   }
   return QString::fromStdString(channel.unit);
+}
+
+/// Problems of the file whose line has a time stand among the moments, after everything else.
+void markProblems(const Loaded& loaded, papers::RowsModel& model) {
+  std::map<int, Time> times;
+  for (const Entry& entry : loaded.record().entries) {
+    if (entry.line > 0 && entry.hasTime) {
+      times.emplace(entry.line, entry.t);
+    }
+  }
+  const auto mark = [&](const Problem& problem) {
+    if (const auto at = times.find(problem.line); at != times.end()) {
+      papers::RowMark found;
+      found.stretch = {at->second, at->second};
+      found.words = {WavesPlot::tr("! problem in line %1").arg(problem.line),
+                     WavesPlot::tr("! problem")};
+      found.importance = std::numeric_limits<int>::min();
+      model.marks.push_back(std::move(found));
+    }
+  };
+  std::for_each(loaded.file->problems.begin(), loaded.file->problems.end(), mark);
+  std::for_each(loaded.figures->notices.begin(), loaded.figures->notices.end(), mark);
+  std::stable_sort(model.marks.begin(), model.marks.end(),
+                   [](const auto& a, const auto& b) { return a.stretch.begin < b.stretch.begin; });
 }
 
 /// A hundredth of the usual range can be told apart.
@@ -117,8 +145,9 @@ void WavesPlot::show(const Loaded& loaded) {
     clearAll();
   }
   loaded_ = loaded;
-  scene_.marks = std::make_shared<const WaveMarks>(
-      WaveMarks{papers::makeRowsModel(loaded.record(), *loaded.figures, words()), loaded.figures});
+  papers::RowsModel model = papers::makeRowsModel(loaded.record(), *loaded.figures, words());
+  markProblems(loaded, model);
+  scene_.marks = std::make_shared<const WaveMarks>(WaveMarks{std::move(model), loaded.figures});
   if (same) {
     follow();
     return;
