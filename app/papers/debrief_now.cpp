@@ -117,8 +117,11 @@ Now NowTeller::handsAt(Time t) const {
   }
   if (const Interval* pause = holding(pauses_, t)) {
     const auto whole = static_cast<long long>(std::floor(seconds(t - pause->begin)));
-    return {
-        NowKind::handsOff, {}, say_(QT_TRANSLATE_NOOP("Papers", "Hands off for %1 s")).arg(whole)};
+    // A pause of no length says nothing: the seconds come with the first whole one.
+    return {NowKind::handsOff,
+            {},
+            whole < 1 ? say_(QT_TRANSLATE_NOOP("Papers", "Hands off"))
+                      : say_(QT_TRANSLATE_NOOP("Papers", "Hands off for %1 s")).arg(whole)};
   }
   const auto rate = rateAt(t);
   return {NowKind::handsOn,

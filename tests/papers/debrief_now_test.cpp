@@ -32,7 +32,9 @@ TEST(DebriefNow, EveryStateOfARescue) {
   b.at(140, entry::Circulation{CirculationState::lost}).shock(150, true, 200);
   expectMoments(b.done(), {
                               {2, NowKind::outside, "Before the first activity"},
-                              {5, NowKind::handsOff, "Hands off for 0 s"},
+                              {5, NowKind::handsOff, "Hands off"},
+                              {5.99, NowKind::handsOff, "Hands off"},
+                              {6, NowKind::handsOff, "Hands off for 1 s"},
                               {9.99, NowKind::handsOff, "Hands off for 4 s"},
                               {10, NowKind::handsOn, "Hands on"},
                               {20.2, NowKind::handsOn, "Hands on, 120 a minute"},
