@@ -2386,10 +2386,6 @@ Ziele: %4.</translation>
         <translation>Näher oder weiter um den Zeiger</translation>
     </message>
     <message>
-        <source>wheel</source>
-        <translation>Mausrad</translation>
-    </message>
-    <message>
         <source>Earlier or later</source>
         <translation>Früher oder später</translation>
     </message>
@@ -3208,6 +3204,142 @@ Ziele: %4.</translation>
     <message>
         <source>no signal at one end</source>
         <translation>an einem Ende kein Signal</translation>
+    </message>
+    <message>
+        <source>Show the pause, shock or moment</source>
+        <translation>Die Pause, den Schock oder den Moment zeigen</translation>
+    </message>
+    <message>
+        <source>click</source>
+        <translation>klicken</translation>
+    </message>
+    <message>
+        <source>Show a stretch in the waves</source>
+        <translation>Einen Abschnitt in den Kurven zeigen</translation>
+    </message>
+    <message>
+        <source>drag</source>
+        <translation>ziehen</translation>
+    </message>
+    <message>
+        <source>Say what was at a moment</source>
+        <translation>Sagen, was in einem Moment war</translation>
+    </message>
+    <message>
+        <source>hold the pointer still</source>
+        <translation>Mauszeiger stillhalten</translation>
+    </message>
+    <message>
+        <source>Go to the waves</source>
+        <translation>Zu den Kurven gehen</translation>
+    </message>
+    <message>
+        <source>double click, or Enter</source>
+        <translation>Doppelklick oder Eingabe</translation>
+    </message>
+    <message>
+        <source>Read the values at a moment</source>
+        <translation>Die Werte in einem Moment ablesen</translation>
+    </message>
+    <message>
+        <source>move the pointer</source>
+        <translation>Mauszeiger bewegen</translation>
+    </message>
+    <message>
+        <source>wheel, or pinch with two fingers</source>
+        <translation>Mausrad, oder zwei Finger spreizen</translation>
+    </message>
+    <message>
+        <source>Measure between two moments</source>
+        <translation>Zwischen zwei Momenten messen</translation>
+    </message>
+    <message>
+        <source>Shift while dragging</source>
+        <translation>ziehen mit Umschalt</translation>
+    </message>
+    <message>
+        <source>Move the cursor</source>
+        <translation>Die Zeitmarke bewegen</translation>
+    </message>
+    <message>
+        <source>Begin a ruler, and stretch it</source>
+        <translation>Ein Messlineal beginnen und strecken</translation>
+    </message>
+    <message>
+        <source>Shift+Left, Shift+Right</source>
+        <translation>Umschalt+Links, Umschalt+Rechts</translation>
+    </message>
+    <message>
+        <source>Choose the track that the ruler measures</source>
+        <translation>Die Spur wählen, in der das Messlineal misst</translation>
+    </message>
+    <message>
+        <source>Take the ruler and the cursor away</source>
+        <translation>Messlineal und Zeitmarke wegnehmen</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>In the lists</source>
+        <translation>In den Listen</translation>
+    </message>
+    <message>
+        <source>Show the chosen line in the rows and waves</source>
+        <translation>Den gewählten Eintrag in Zeilen und Kurven zeigen</translation>
+    </message>
+    <message>
+        <source>click, or Enter</source>
+        <translation>Klick oder Eingabe</translation>
+    </message>
+    <message>
+        <source>Open or close a heading of problems</source>
+        <translation>Eine Überschrift der Probleme auf- oder zuklappen</translation>
+    </message>
+    <message>
+        <source>Right, Left, or double click</source>
+        <translation>Rechts, Links oder Doppelklick</translation>
+    </message>
+    <message>
+        <source>From the words typed to the lines found</source>
+        <translation>Von den getippten Worten zu den gefundenen Einträgen</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Abwärts</translation>
+    </message>
+    <message>
+        <source>In the debrief</source>
+        <translation>In der Nachbesprechung</translation>
+    </message>
+    <message>
+        <source>Go to the moment of a line</source>
+        <translation>Zum Moment eines Satzes gehen</translation>
+    </message>
+    <message>
+        <source>From line to line</source>
+        <translation>Von Satz zu Satz</translation>
+    </message>
+    <message>
+        <source>Keep or drop what was reworded</source>
+        <translation>Neue Worte behalten oder verwerfen</translation>
+    </message>
+    <message>
+        <source>Enter, Escape</source>
+        <translation>Eingabe, Esc</translation>
+    </message>
+    <message>
+        <source>In its rows: go to a moment</source>
+        <translation>In ihren Zeilen: zu einem Moment gehen</translation>
+    </message>
+    <message>
+        <source>click, or the arrows, Home, End</source>
+        <translation>Klick, oder Pfeile, Pos1, Ende</translation>
+    </message>
+    <message>
+        <source>Copy as text</source>
+        <translation>Als Text kopieren</translation>
     </message>
 </context>
 <context>
@@ -4043,6 +4175,30 @@ Ziele: %4.</translation>
         <source>what was found</source>
         <translation>was gefunden wurde</translation>
     </message>
+    <message>
+        <source>lines %1 to %2</source>
+        <translation>Zeilen %1 bis %2</translation>
+    </message>
+    <message>
+        <source>Enter or a click shows %1 in the rows and waves.</source>
+        <translation>Eingabetaste oder Klick zeigt %1 in Zeilen und Kurven.</translation>
+    </message>
+    <message>
+        <source>It belongs to no known time of the rescue.</source>
+        <translation>Es gehört zu keiner bekannten Zeit des Einsatzes.</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>when</source>
+        <translation>wann</translation>
+    </message>
+    <message>
+        <source>what it means</source>
+        <translation>was es bedeutet</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::ProblemsStrip</name>
@@ -4068,6 +4224,14 @@ Ziele: %4.</translation>
     <message>
         <source>Problems of the file</source>
         <translation>Auffälligkeiten der Datei</translation>
+    </message>
+    <message>
+        <source>What the problem means</source>
+        <translation>Was das Problem bedeutet</translation>
+    </message>
+    <message>
+        <source>No problems were found in this file.</source>
+        <translation>In dieser Datei wurden keine Probleme gefunden.</translation>
     </message>
 </context>
 <context>

@@ -1,15 +1,22 @@
 #include "app/window/shell/help.h"
 
+#include "app/window/finding/list_text.h"
+
 #include <QAction>
-#include <QCoreApplication>
+#include <QApplication>
+#include <QClipboard>
 #include <QDialog>
 #include <QDialogButtonBox>
 #include <QHeaderView>
 #include <QLabel>
 #include <QMenu>
 #include <QMenuBar>
+#include <QPushButton>
 #include <QTreeWidget>
 #include <QVBoxLayout>
+
+#include <utility>
+#include <vector>
 
 namespace afterbeat::window {
 
@@ -51,6 +58,89 @@ void addEntries(QTreeWidgetItem* group, const QMenu* menu, const QString& before
   }
 }
 
+/// What a part of the window understands beside the keys of the menus.
+struct Gestures {
+  const char* where;
+  std::vector<std::pair<const char*, const char*>> what;
+};
+
+Gestures inRows() {
+  return {QT_TRANSLATE_NOOP("afterbeat::window", "In the rows"),
+          {{QT_TRANSLATE_NOOP("afterbeat::window", "Show the pause, shock or moment"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "click")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Show a stretch in the waves"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "drag")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Say what was at a moment"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "hold the pointer still")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Go to the waves"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "double click, or Enter")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Move the selected stretch"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "Left, Right")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "A row up or down"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "Up, Down")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Begin or end of the rescue"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "Home, End")}}};
+}
+
+Gestures inWaves() {
+  return {QT_TRANSLATE_NOOP("afterbeat::window", "In the waves"),
+          {{QT_TRANSLATE_NOOP("afterbeat::window", "Read the values at a moment"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "move the pointer")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Closer or wider around the pointer"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "wheel, or pinch with two fingers")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Earlier or later"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "drag, or Shift with the wheel")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Measure between two moments"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "Shift while dragging")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Move the cursor"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "Left, Right")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Begin a ruler, and stretch it"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "Shift+Left, Shift+Right")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Choose the track that the ruler measures"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "Up, Down")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Take the ruler and the cursor away"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "Escape")}}};
+}
+
+Gestures inLists() {
+  return {QT_TRANSLATE_NOOP("afterbeat::window", "In the lists"),
+          {{QT_TRANSLATE_NOOP("afterbeat::window", "Show the chosen line in the rows and waves"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "click, or Enter")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Open or close a heading of problems"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "Right, Left, or double click")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "From the words typed to the lines found"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "Down")}}};
+}
+
+Gestures inDebrief() {
+  return {QT_TRANSLATE_NOOP("afterbeat::window", "In the debrief"),
+          {{QT_TRANSLATE_NOOP("afterbeat::window", "Go to the moment of a line"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "click, or Enter")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "From line to line"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "Up, Down")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Keep or drop what was reworded"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "Enter, Escape")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "In its rows: go to a moment"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "click, or the arrows, Home, End")}}};
+}
+
+void addGestures(QTreeWidget* list, const Gestures& part) {
+  auto* group = new QTreeWidgetItem(list, {tr(part.where)});
+  for (const auto& [what, how] : part.what) {
+    new QTreeWidgetItem(group, {tr(what), tr(how)});
+  }
+}
+
+/// The dialog's own menus are not open meanwhile: its button has the key of copying.
+void addCopyButton(QDialog* dialog, const QTreeWidget* list) {
+  auto* buttons = dialog->findChild<QDialogButtonBox*>();
+  QPushButton* copy = buttons->addButton(tr("Copy as text"), QDialogButtonBox::ActionRole);
+  copy->setShortcut(QKeySequence::Copy);
+  copy->setToolTip(copy->shortcut().toString(QKeySequence::NativeText));
+  QObject::connect(copy, &QPushButton::clicked, list,
+                   [list] { QApplication::clipboard()->setText(tabbedText(*list)); });
+}
+
 } // namespace
 
 QString cautionLine() {
@@ -71,15 +161,12 @@ void showKeys(const QMenuBar* menus, QWidget* parent) {
       addEntries(group, entry->menu(), {});
     }
   }
-  auto* rows = new QTreeWidgetItem(list, {tr("In the rows")});
-  new QTreeWidgetItem(rows, {tr("Move the selected stretch"), tr("Left, Right")});
-  new QTreeWidgetItem(rows, {tr("A row up or down"), tr("Up, Down")});
-  new QTreeWidgetItem(rows, {tr("Begin or end of the rescue"), tr("Home, End")});
-  auto* waves = new QTreeWidgetItem(list, {tr("In the waves")});
-  new QTreeWidgetItem(waves, {tr("Closer or wider around the pointer"), tr("wheel")});
-  new QTreeWidgetItem(waves, {tr("Earlier or later"), tr("drag, or Shift with the wheel")});
+  for (const auto part : {inRows, inWaves, inLists, inDebrief}) {
+    addGestures(list, part());
+  }
   list->expandAll();
   QDialog* dialog = dialogWith(tr("Keys"), list, parent);
+  addCopyButton(dialog, list);
   const int letter = list->fontMetrics().averageCharWidth();
   constexpr int kLetters = 100;
   dialog->resize(QSize(letter * kLetters, 560).boundedTo(parent->size()));
