@@ -1,13 +1,25 @@
 #include "app/window/problems/problems_view.h"
 
 #include "app/window/look/look.h"
+#include "app/window/problems/problem_delegate.h"
+#include "app/window/problems/problem_words.h"
+#include "app/window/session/selection.h"
 #include "app/window/session/session.h"
 
+#include <QAbstractTextDocumentLayout>
 #include <QAction>
+#include <QEvent>
+#include <QFrame>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QTextEdit>
 #include <QToolButton>
+#include <QTreeView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <cmath>
 
 namespace afterbeat::window {
 
@@ -28,42 +40,125 @@ Duration lengthAfterActivity(const Figures& figures) {
 
 } // namespace
 
-ProblemsView::ProblemsView(Session& session, QWidget* parent)
-    : QTableView(parent), session_(session) {
-  setModel(&model_);
-  setAccessibleName(tr("Problems of the file"));
-  setSelectionBehavior(QAbstractItemView::SelectRows);
-  setShowGrid(false);
-  setFrameShape(QFrame::NoFrame);
-  setTabKeyNavigation(false);
-  setWordWrap(true);
-  verticalHeader()->hide();
-  horizontalHeader()->setStretchLastSection(true);
-  horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+ProblemsView::ProblemsView(Session& session, Selection& selection, QWidget* parent)
+    : QWidget(parent), session_(session), selection_(selection), tree_(new QTreeView(this)),
+      line_(new QFrame(this)), details_(new QTextEdit(this)) {
+  tree_->setModel(&model_);
+  tree_->setItemDelegate(new ProblemDelegate(this));
+  tree_->setAccessibleName(tr("Problems of the file"));
+  tree_->setHeaderHidden(true);
+  tree_->setFrameShape(QFrame::NoFrame);
+  tree_->setIndentation(16);
+  tree_->setExpandsOnDoubleClick(false);
+  tree_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  for (int column = 1; column < ProblemsModel::columnCount_; ++column) {
+    tree_->setColumnHidden(column, true);
+  }
+  line_->setFrameShape(QFrame::HLine);
+  line_->setFrameShadow(QFrame::Plain);
+  details_->setReadOnly(true);
+  details_->setTabChangesFocus(true);
+  details_->setFrameShape(QFrame::NoFrame);
+  details_->setAccessibleName(tr("What the problem means"));
+  details_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  details_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  layout->addWidget(tree_, 1);
+  layout->addWidget(line_);
+  layout->addWidget(details_);
+  setFocusProxy(tree_);
+  connect(tree_, &QTreeView::clicked, this, &ProblemsView::choose);
+  connect(tree_, &QTreeView::activated, this, [this](const QModelIndex& index) {
+    if (model_.hasChildren(index)) {
+      tree_->setExpanded(index, !tree_->isExpanded(index));
+    } else {
+      choose(index);
+    }
+  });
+  connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this,
+          &ProblemsView::showDetails);
+  // Lines wrap elsewhere in another width.
+  connect(
+      tree_->header(), &QHeaderView::sectionResized, tree_, [this] { tree_->doItemsLayout(); },
+      Qt::QueuedConnection);
+  connect(details_->document()->documentLayout(), &QAbstractTextDocumentLayout::documentSizeChanged,
+          this, &ProblemsView::fitDetails);
   connect(&session_, &Session::figuresChanged, this, &ProblemsView::refresh);
+  restyle();
+}
+
+/// What is chosen has a soft ground, the place of its arrow as well.
+void ProblemsView::restyle() {
+  const Look look = Look::of(palette(), font());
+  QPalette colours = palette();
+  colours.setColor(QPalette::Highlight, look.accentSoft);
+  colours.setColor(QPalette::HighlightedText, look.ink);
+  tree_->setPalette(colours);
+  colours = palette();
+  colours.setColor(QPalette::WindowText, look.line);
+  line_->setPalette(colours);
+  constexpr int kMargin = 8;
+  details_->document()->setDocumentMargin(kMargin);
+}
+
+void ProblemsView::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange) {
+    restyle();
+  }
 }
 
 void ProblemsView::refresh() {
   std::vector<Problem> all = session_.loaded().file->problems;
   const std::vector<Problem>& notices = session_.figures().notices;
   all.insert(all.end(), notices.begin(), notices.end());
-  model_.show(std::move(all));
-  fitRows();
+  model_.show(session_.record(), std::move(all));
+  const bool any = model_.total() > 0;
+  tree_->setRootIsDecorated(model_.folds());
+  tree_->setVisible(any);
+  line_->setVisible(any);
+  setFocusProxy(any ? static_cast<QWidget*>(tree_) : details_);
+  if (any && !tree_->currentIndex().isValid()) {
+    tree_->setCurrentIndex(model_.index(0, 0));
+  }
+  showDetails();
   emit changed();
 }
 
-void ProblemsView::resizeEvent(QResizeEvent* event) {
-  QTableView::resizeEvent(event);
-  fitRows();
+QString ProblemsView::detailsText() const {
+  return details_->toPlainText();
 }
 
-void ProblemsView::fitRows() {
-  resizeColumnToContents(ProblemsModel::severityColumn);
-  resizeColumnToContents(ProblemsModel::lineColumn);
-  // Thousands of rows would take long to measure; they stay one line high.
-  constexpr int kMeasured = 300;
-  if (model_.rowCount() <= kMeasured) {
-    resizeRowsToContents();
+void ProblemsView::showDetails() {
+  if (model_.total() > 0) {
+    details_->setHtml(model_.detailsAt(tree_->currentIndex()));
+  } else {
+    details_->setPlainText(tr("No problems were found in this file."));
+  }
+  fitDetails();
+}
+
+/// As high as its words, and at most half of the room; all of it where there is no list.
+void ProblemsView::fitDetails() {
+  if (model_.total() == 0) {
+    details_->setMinimumHeight(0);
+    details_->setMaximumHeight(QWIDGETSIZE_MAX);
+    return;
+  }
+  const int words = static_cast<int>(std::ceil(details_->document()->size().height()));
+  details_->setFixedHeight(std::max(fontMetrics().height(), std::min(words + 2, height() / 2)));
+}
+
+void ProblemsView::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fitDetails();
+}
+
+void ProblemsView::choose(const QModelIndex& index) {
+  if (const auto stretch = model_.stretchAt(index)) {
+    selection_.lookAtAll(*stretch, problemWords(*model_.problemAt(index)));
   }
 }
 
@@ -96,7 +191,7 @@ void ProblemsStrip::refresh() {
                      .arg(records)
                      .arg(session_.loaded().shown + 1);
   }
-  if (problems.rowCount() > 0) {
+  if (problems.total() > 0) {
     sentences << tr("In this file: %1.").arg(problems.summary());
   }
   if (const Duration after = lengthAfterActivity(session_.figures()); after > kSaidFrom) {
@@ -110,7 +205,7 @@ void ProblemsStrip::refresh() {
   icon_->setPixmap(
       severityIcon(worst, palette().color(QPalette::WindowText), size).pixmap(size, size));
   text_->setText(sentences.join(QLatin1Char(' ')));
-  button_->setVisible(problems.rowCount() > 0);
+  button_->setVisible(problems.total() > 0);
   setVisible(!sentences.isEmpty());
 }
 

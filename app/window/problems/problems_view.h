@@ -3,36 +3,52 @@
 
 #include "app/window/problems/problems_model.h"
 
-#include <QTableView>
 #include <QWidget>
 
 class QAction;
+class QFrame;
 class QLabel;
+class QTextEdit;
 class QToolButton;
+class QTreeView;
 
 namespace afterbeat::window {
 
+class Selection;
 class Session;
 
-/// Line, severity and sentence of each problem.
-class ProblemsView final : public QTableView {
+/// The problems of the file, folded where several mean the same, and under them what the chosen
+/// one means. Enter or a click on a problem whose time is known shows it in rows and waves.
+class ProblemsView final : public QWidget {
   Q_OBJECT
 
 public:
-  explicit ProblemsView(Session& session, QWidget* parent = nullptr);
+  ProblemsView(Session& session, Selection& selection, QWidget* parent = nullptr);
   [[nodiscard]] const ProblemsModel& problems() const { return model_; }
+  [[nodiscard]] QTreeView* tree() const { return tree_; }
+  /// What stands under the list, or instead of it.
+  [[nodiscard]] QString detailsText() const;
 
 signals:
   void changed();
 
 protected:
   void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
 
 private:
   void refresh();
-  void fitRows();
+  void restyle();
+  void showDetails();
+  void fitDetails();
+  void choose(const QModelIndex& index);
+
   Session& session_;
+  Selection& selection_;
   ProblemsModel model_;
+  QTreeView* tree_;
+  QFrame* line_;
+  QTextEdit* details_;
 };
 
 /// Over the rows where something was found; hidden otherwise. Also says that a file holds several

@@ -13,7 +13,8 @@ namespace afterbeat::window {
 SidePanel::SidePanel(Session& session, Selection& selection, QWidget* parent)
     : QTabWidget(parent), working_(new WorkingPanel(session, selection)),
       measures_(new MeasuresList(session, selection)),
-      happenings_(new HappeningsView(session, selection)), problems_(new ProblemsView(session)) {
+      happenings_(new HappeningsView(session, selection)),
+      problems_(new ProblemsView(session, selection)) {
   setDocumentMode(true);
   setAccessibleName(tr("Figures and problems"));
   tabBar()->setAccessibleName(tr("What the panel shows"));
@@ -28,7 +29,7 @@ SidePanel::SidePanel(Session& session, Selection& selection, QWidget* parent)
   connect(measures_, &MeasuresList::chosen, this, &SidePanel::showWorking);
   connect(happenings_, &HappeningsView::wanted, this, [this] { setCurrentWidget(happenings_); });
   connect(problems_, &ProblemsView::changed, this, [this] {
-    const int found = problems_->problems().rowCount();
+    const int found = problems_->problems().total();
     setTabText(indexOf(problems_), found > 0 ? tr("Problems (%1)").arg(found) : tr("Problems"));
   });
 }
