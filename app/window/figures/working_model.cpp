@@ -17,13 +17,10 @@ bool beyondLimit(const WorkingPart& part, const Figures& figures) {
   if (part.kind != WorkingKind::pause) {
     return false;
   }
-  for (const Pause& pause : figures.pauses) {
-    if (pause.stretch.begin <= part.from && pause.stretch.end >= part.to) {
-      const auto limit = papers::limitFor(figures.settings.profile, pause.cause);
-      return limit && seconds(pause.stretch.length()) > *limit;
-    }
-  }
-  return false;
+  const Pause* pause = pauseAround(figures, {part.from, part.to});
+  const auto limit =
+      pause ? papers::limitFor(figures.settings.profile, pause->cause) : std::nullopt;
+  return limit && seconds(pause->stretch.length()) > *limit;
 }
 
 } // namespace
@@ -31,12 +28,9 @@ bool beyondLimit(const WorkingPart& part, const Figures& figures) {
 void WorkingModel::show(const Record& record, std::shared_ptr<const Figures> figures,
                         MeasureId measure) {
   beginResetModel();
-  rows_.clear();
-  for (const WorkingPart& part : (*figures)[measure].working) {
-    rows_.push_back({part, momentWords(record, part.from),
-                     part.from == part.to ? QString() : lengthWords(part.to - part.from) + kRoom,
-                     partWords(part, *figures), beyondLimit(part, *figures)});
-  }
+  moments_.emplace(record);
+  rows_ = (*figures)[measure].working;
+  figures_ = std::move(figures);
   endResetModel();
 }
 
@@ -44,6 +38,18 @@ void WorkingModel::clear() {
   beginResetModel();
   rows_.clear();
   endResetModel();
+}
+
+QString WorkingModel::what(int row) const {
+  return partWords(part(row), *figures_);
+}
+
+QString WorkingModel::from(const WorkingPart& part) const {
+  return moments_->words(part.from);
+}
+
+QString WorkingModel::length(const WorkingPart& part) const {
+  return part.from == part.to ? QString() : lengthWords(part.to - part.from) + kRoom;
 }
 
 int WorkingModel::rowCount(const QModelIndex& parent) const {
@@ -55,26 +61,27 @@ int WorkingModel::columnCount(const QModelIndex& parent) const {
 }
 
 QVariant WorkingModel::data(const QModelIndex& index, int role) const {
-  const Row& row = rows_[static_cast<std::size_t>(index.row())];
+  const WorkingPart& row = part(index.row());
   if (role == Qt::DisplayRole || role == Qt::ToolTipRole) {
     switch (index.column()) {
     case fromColumn:
-      return row.from;
+      return from(row);
     case lengthColumn:
-      return row.length;
+      return length(row);
     case whatColumn:
-      return row.what;
+      return partWords(row, *figures_);
     default:
       return {};
     }
   }
   if (role == Qt::AccessibleTextRole) {
-    return QStringLiteral("%1, %2, %3").arg(row.from, row.length.trimmed(), row.what);
+    return QStringLiteral("%1, %2, %3")
+        .arg(from(row), length(row).trimmed(), partWords(row, *figures_));
   }
   if (role == Qt::TextAlignmentRole && index.column() == lengthColumn) {
     return QVariant::fromValue(Qt::Alignment(Qt::AlignRight | Qt::AlignVCenter));
   }
-  if (role == Qt::FontRole && row.beyondLimit) {
+  if (role == Qt::FontRole && beyondLimit(row, *figures_)) {
     QFont font = QGuiApplication::font();
     font.setBold(true);
     return font;

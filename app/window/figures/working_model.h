@@ -1,11 +1,14 @@
 /// The working of a figure as a table: from, length, what was going on.
 #pragma once
 
+#include "app/window/look/figure_words.h"
 #include "core/measures/figures.h"
 
 #include <QAbstractTableModel>
 
 #include <memory>
+#include <optional>
+#include <vector>
 
 namespace afterbeat::window {
 
@@ -20,8 +23,8 @@ public:
   /// A row for each part; `record` gives the clock.
   void show(const Record& record, std::shared_ptr<const Figures> figures, MeasureId measure);
   void clear();
-  [[nodiscard]] const WorkingPart& part(int row) const { return rows_[std::size_t(row)].part; }
-  [[nodiscard]] QString what(int row) const { return rows_[std::size_t(row)].what; }
+  [[nodiscard]] const WorkingPart& part(int row) const { return rows_[std::size_t(row)]; }
+  [[nodiscard]] QString what(int row) const;
 
   [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
   [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -30,13 +33,12 @@ public:
                                     int role) const override;
 
 private:
-  struct Row {
-    WorkingPart part;
-    QString from, length, what;
-    /// A pause beyond the profile's limit: set in bold.
-    bool beyondLimit = false;
-  };
-  std::vector<Row> rows_;
+  [[nodiscard]] QString from(const WorkingPart& part) const;
+  [[nodiscard]] QString length(const WorkingPart& part) const;
+  /// Words are made when a row is looked at: a working can have thousands.
+  std::vector<WorkingPart> rows_;
+  std::shared_ptr<const Figures> figures_;
+  std::optional<Moments> moments_;
 };
 
 } // namespace afterbeat::window

@@ -4,6 +4,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 #include <cmath>
 #include <cstdlib>
 
@@ -106,8 +108,7 @@ QString shockWords(const ShockFigures& shock) {
 } // namespace
 
 QString momentWords(const Record& record, Time t, bool tenths) {
-  const Moments moments(record);
-  return moments.hasClock() ? moments.clock(t, tenths) : Moments::onRecord(t, tenths);
+  return Moments(record).words(t, tenths);
 }
 
 QString Moments::clock(Time t, bool tenths) const {
@@ -180,12 +181,19 @@ QString causeWords(const Pause& pause, const Figures& figures) {
   return {};
 }
 
+const Pause* pauseAround(const Figures& figures, const Interval& stretch) {
+  // Pauses are sorted and share no time.
+  const auto after =
+      std::upper_bound(figures.pauses.begin(), figures.pauses.end(), stretch.begin,
+                       [](Time t, const Pause& pause) { return t < pause.stretch.begin; });
+  const Pause* before = after == figures.pauses.begin() ? nullptr : &*(after - 1);
+  return before && before->stretch.end >= stretch.end ? before : nullptr;
+}
+
 QString partWords(const WorkingPart& part, const Figures& figures) {
   if (part.kind == WorkingKind::pause) {
-    for (const Pause& pause : figures.pauses) {
-      if (pause.stretch.begin <= part.from && pause.stretch.end >= part.to) {
-        return causeWords(pause, figures);
-      }
+    if (const Pause* pause = pauseAround(figures, {part.from, part.to})) {
+      return causeWords(*pause, figures);
     }
   }
   return kindWords(part);

@@ -19,6 +19,10 @@ public:
   explicit Moments(const Record& record) : zero_(wallTimeAt(record, Time{})) {}
   /// The record's clock can be trusted.
   [[nodiscard]] bool hasClock() const { return zero_.has_value(); }
+  /// As `momentWords`.
+  [[nodiscard]] QString words(Time t, bool tenths = false) const {
+    return hasClock() ? clock(t, tenths) : onRecord(t, tenths);
+  }
   /// "09:15:07.3"; empty without a clock.
   [[nodiscard]] QString clock(Time t, bool tenths = true) const;
   /// "3:07.3", "−0:12.0" on the record's own axis.
@@ -39,6 +43,9 @@ private:
 
 /// Why hands were off, with the shock's number where there is one.
 [[nodiscard]] QString causeWords(const Pause& pause, const Figures& figures);
+
+/// The counted pause that holds all of a stretch; null where none does.
+[[nodiscard]] const Pause* pauseAround(const Figures& figures, const Interval& stretch);
 
 /// What was going on in a part of a working.
 [[nodiscard]] QString partWords(const WorkingPart& part, const Figures& figures);

@@ -9,6 +9,17 @@ namespace afterbeat::window {
 
 namespace {
 
+/// Asks the widget for its description where it has one of its own.
+class SpokenPicture final : public QAccessibleWidget {
+public:
+  explicit SpokenPicture(QWidget* widget) : QAccessibleWidget(widget, QAccessible::Graphic) {}
+  [[nodiscard]] QString text(QAccessible::Text kind) const override {
+    const auto* described = dynamic_cast<const Described*>(widget());
+    return kind == QAccessible::Description && described ? described->spokenDescription()
+                                                         : QAccessibleWidget::text(kind);
+  }
+};
+
 QAccessibleInterface* pictureFor(const QString& className, QObject* object) {
   static const QStringList pictures{
       "afterbeat::window::WavesPlot",
@@ -16,9 +27,7 @@ QAccessibleInterface* pictureFor(const QString& className, QObject* object) {
       "afterbeat::window::SheetPreview",
   };
   auto* widget = qobject_cast<QWidget*>(object);
-  return widget && pictures.contains(className)
-             ? new QAccessibleWidget(widget, QAccessible::Graphic)
-             : nullptr;
+  return widget && pictures.contains(className) ? new SpokenPicture(widget) : nullptr;
 }
 
 } // namespace

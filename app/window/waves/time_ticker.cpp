@@ -1,7 +1,5 @@
 #include "app/window/waves/time_ticker.h"
 
-#include "app/window/look/figure_words.h"
-
 #include <cmath>
 
 namespace afterbeat::window {
@@ -18,10 +16,11 @@ double roundTimeStep(double least) {
 }
 
 void TimeTicker::setRecord(const Record* record) {
-  record_ = record;
+  moments_.reset();
   double origin = 0;
-  if (record_) {
-    if (const auto wall = wallTimeAt(*record_, Time{})) {
+  if (record) {
+    moments_.emplace(*record);
+    if (const auto wall = wallTimeAt(*record, Time{})) {
       constexpr long long kDay = 86'400'000'000LL;
       origin = -static_cast<double>(wall->local().time_since_epoch().count() % kDay) / 1e6;
     }
@@ -39,12 +38,12 @@ int TimeTicker::getSubTickCount(double) {
 }
 
 QString TimeTicker::getTickLabel(double tick, const QLocale&, QChar, int) {
-  if (!record_) {
+  if (!moments_) {
     return {};
   }
   // A tick is a sum in floating point: without rounding it could fall just before its second.
   const Time t{Duration{std::llround(tick * 1000) * 1000}};
-  return momentWords(*record_, t, step_ < 1);
+  return moments_->words(t, step_ < 1);
 }
 
 } // namespace afterbeat::window

@@ -1,6 +1,7 @@
 /// Ticks of a time axis: whole steps of the clock where there is one, else of the record's time.
 #pragma once
 
+#include "app/window/look/figure_words.h"
 #include "core/record/record.h"
 
 #include <qcustomplot.h>
@@ -9,7 +10,7 @@ namespace afterbeat::window {
 
 class TimeTicker final : public QCPAxisTicker {
 public:
-  /// The record gives the clock; null: the record's own time. It must outlive its use.
+  /// The record gives the clock; null: no labels.
   void setRecord(const Record* record);
   /// Ticks are at least this many axis seconds apart (so that labels have room).
   void setLeastStep(double seconds) { leastStep_ = seconds; }
@@ -20,7 +21,7 @@ protected:
   QString getTickLabel(double tick, const QLocale& locale, QChar format, int precision) override;
 
 private:
-  const Record* record_ = nullptr;
+  std::optional<Moments> moments_;
   double leastStep_ = 0;
   double step_ = 1;
 };

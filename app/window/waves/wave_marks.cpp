@@ -121,8 +121,13 @@ void WaveShading::draw(QCPPainter* painter) {
       drawPaperGrid(*painter, *track.rect, scene_.look);
     }
     for (const papers::PauseShown& pause : scene_.marks->model.pauses) {
+      // Over hours a breath's pause is less than a pixel wide: the lane of words shows it.
+      constexpr double kLeastHatched = 2;
       if (pause.stretch.touches(shown)) {
-        hatch(*painter, spanIn(*track.rect, pause.stretch), scene_.look.waveGrid);
+        const QRectF area = spanIn(*track.rect, pause.stretch);
+        if (area.width() >= kLeastHatched) {
+          hatch(*painter, area, scene_.look.waveGrid);
+        }
       }
     }
     for (const Interval& gap : track.gaps) {
@@ -282,7 +287,13 @@ void WaveLabels::drawFlags(QCPPainter& painter, const QRect& line) const {
   const Look& look = scene_.look;
   painter.setFont(small(look.rows.font, true));
   std::vector<QRectF> taken;
+  // Where hundreds of moments are in view, the most important fill the line.
+  constexpr int kMostTried = 200;
+  int tried = 0;
   for (const papers::RowMark* mark : moments()) {
+    if (++tried > kMostTried) {
+      break;
+    }
     const bool shock = papers::isShock(mark->kind);
     const double x = std::max<double>(line.left(), pixelOf(*scene_.lane, mark->stretch.begin));
     const auto [flag, text] = placeFor(mark->words, x, line, painter.fontMetrics(), taken);

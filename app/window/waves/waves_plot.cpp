@@ -307,7 +307,6 @@ void WavesPlot::follow() {
   const double label = fontMetrics().horizontalAdvance(QStringLiteral("00:00:00.0")) * 1.5;
   ticker_->setLeastStep(range.size() * label / plotWidth);
   feed();
-  setAccessibleDescription(asText());
   replotted_ = false;
   replot(rpQueuedReplot);
 }

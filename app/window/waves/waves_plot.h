@@ -1,6 +1,7 @@
 /// The wave tracks of one stretch, one over the other on one time axis.
 #pragma once
 
+#include "app/window/look/pictures_for_ears.h"
 #include "app/window/session/load.h"
 #include "app/window/waves/time_ticker.h"
 #include "app/window/waves/wave_cursor.h"
@@ -18,7 +19,7 @@ class Selection;
 
 /// Draws two points a device pixel at most, whatever the stretch. The wheel and two fingers zoom
 /// around the pointer, dragging moves, dragging with Shift measures.
-class WavesPlot final : public QCustomPlot {
+class WavesPlot final : public QCustomPlot, public Described {
   Q_OBJECT
 
 public:
@@ -55,6 +56,7 @@ public:
   [[nodiscard]] int pointCount(int track) const;
   /// What is drawn, in words.
   [[nodiscard]] QString asText() const;
+  [[nodiscard]] QString spokenDescription() const override { return asText(); }
 
 signals:
   void painted();
