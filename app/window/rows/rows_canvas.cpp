@@ -144,13 +144,14 @@ void RowsCanvas::layOut() {
       most > least ? kLeast + (room - least) / (most - least) * (kMost - kLeast) : kLeast;
   look_.rows.rowHeight = std::clamp(std::floor(fitting), kLeast, kMost);
   look_.rows.smallestShare = kSmallestShare;
-  squeezed_ = heightWith(look_.rows.rowHeight) > room &&
-              picture_->leastHeightFor(width, look_.rows, true) <= room;
+  // Rows that do not fit with all their words are seen close together, to be compared by eye; a
+  // long rescue scrolls.
+  squeezed_ = heightWith(look_.rows.rowHeight) > room;
   if (squeezed_) {
     look_.rows.rowHeight = kSqueezed; // painting shrinks it until everything fits
   }
   const int needed =
-      squeezed_ ? viewHeight_
+      squeezed_ ? std::max(viewHeight_, leastHeight(static_cast<int>(width + 2 * kMargin)))
                 : static_cast<int>(std::ceil(heightWith(look_.rows.rowHeight) + 1.5 * kMargin));
   if (minimumHeight() != needed) {
     setMinimumHeight(needed);
