@@ -1,4 +1,5 @@
 #include "app/papers/debrief.h"
+#include "app/papers/computed_length.h"
 
 #include "app/papers/debrief_words.h"
 #include "app/papers/facts.h"
@@ -28,7 +29,7 @@ DebriefItem itemOf(const Finding& finding, DebriefKind kind, const Record& recor
       !finding.within && inside >= 1) {
     item.sentence +=
         QLatin1Char(' ') + say(QT_TRANSLATE_NOOP("Papers", "The device's analysis took %1 of it."))
-                               .arg(say.length(*durationFromSeconds(inside)));
+                               .arg(say.length(computedLength(inside)));
   }
   item.target = debrief::targetFor(finding, say);
   item.source = finding.source ? sourceWords(figures.settings.profile, *finding.source, say)

@@ -1,4 +1,5 @@
 #include "app/papers/headlines.h"
+#include "app/papers/computed_length.h"
 
 #include "app/papers/facts.h"
 #include "app/papers/rows_model.h"
@@ -95,8 +96,8 @@ Headline handsOffHeadline(const Figures& figures, const Words& say) {
   if (headline.recorded) {
     headline.value = say.percent(*share.value);
     headline.note = say(QT_TRANSLATE_NOOP("Papers", "%1 of %2"))
-                        .arg(say.length(*durationFromSeconds(share.numerator.value_or(0))),
-                             say.length(*durationFromSeconds(share.denominator.value_or(0))));
+                        .arg(say.length(computedLength(share.numerator.value_or(0))),
+                             say.length(computedLength(share.denominator.value_or(0))));
   }
   const auto& target = profile.fractionTarget ? profile.fractionTarget : profile.fractionLeast;
   if (target) {

@@ -1,3 +1,4 @@
+#include "app/papers/computed_length.h"
 #include "app/papers/facts.h"
 #include "app/papers/sheet_content.h"
 
@@ -109,7 +110,7 @@ SheetSection timeSection(const Record& record, const Figures& figures, const Wor
   }
   if (const Measure& toShock = figures[MeasureId::collapseToFirstShock]; toShock.value) {
     known << say(QT_TRANSLATE_NOOP("Papers", "from collapse to first shock %1"))
-                 .arg(say.length(*durationFromSeconds(*toShock.value)));
+                 .arg(say.length(computedLength(*toShock.value)));
   }
   if (!unknown.isEmpty()) {
     section.lines.push_back(blank(unknown));

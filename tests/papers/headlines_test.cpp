@@ -52,6 +52,16 @@ TEST(Headlines, NoShockIsANumberOnlyWhereTheWholeTimeOnIsCovered) {
   EXPECT_EQ(of(builder.done())[1].value, "not recorded");
 }
 
+TEST(Headlines, TimesAtTheEdgeOfWhatALogCanHoldAreNoOtherNumber) {
+  test::RecordBuilder builder;
+  builder.at(-1e6, entry::Compression{}).at(999'999, entry::Compression{});
+  const Record record = builder.done();
+  const Figures figures = computeFigures(record);
+  ASSERT_GT(*figures[MeasureId::handsOffFraction].denominator, kLargestSeconds);
+  const auto all = headlines(record, figures, Words{});
+  EXPECT_EQ(all[2].note, "555 h 33 min of 555 h 33 min");
+}
+
 TEST(Headlines, UnknownDeliveryIsSaid) {
   EXPECT_TRUE(of(test::cutOff())[1].note.contains("1 more: delivery not recorded"));
   EXPECT_TRUE(of(test::cutOff())[1].note.contains("last 46 s after power-on"));
