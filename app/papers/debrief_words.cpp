@@ -1,4 +1,5 @@
 #include "app/papers/debrief_words.h"
+#include "app/papers/computed_length.h"
 
 #include "app/papers/facts.h"
 
@@ -29,7 +30,7 @@ Unit unitOf(DebriefRule rule) {
 }
 
 QString lengthText(double s, const Words& say) {
-  return say.length(durationFromSeconds(s).value_or(Duration{}));
+  return say.length(computedLength(s));
 }
 
 /// With a decimal where the whole number would stand on the wrong side of a limit.

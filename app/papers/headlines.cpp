@@ -37,7 +37,7 @@ void close(Headline& headline) {
 }
 
 Duration lengthOf(const Measure& measure) {
-  return durationFromSeconds(measure.value.value_or(0)).value_or(Duration{});
+  return computedLength(measure.value.value_or(0));
 }
 
 QString ownSource(MeasureId id) {

@@ -1,3 +1,4 @@
+#include "app/papers/computed_length.h"
 #include "app/papers/facts.h"
 #include "app/papers/sheet_content.h"
 
@@ -30,7 +31,7 @@ SheetFigure onFigure(const Record& record, const Figures& figures, const Words& 
   if (on.value.value_or(0) <= 0) {
     return figure;
   }
-  const Duration length = durationFromSeconds(*on.value).value_or(Duration{});
+  const Duration length = computedLength(*on.value);
   // Below ten minutes the seconds matter, above they only cost reading time.
   figure.value = length < Duration{600'000'000} ? say.length(length) : say.shortLength(length);
   const bool clock = clockTrust(record) != ClockTrust::none;

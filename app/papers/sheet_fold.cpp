@@ -1,3 +1,4 @@
+#include "app/papers/computed_length.h"
 #include "app/papers/facts.h"
 #include "app/papers/sheet_content.h"
 
@@ -107,7 +108,7 @@ SheetFigure handsOffFigure(const Record& record, const Figures& figures, const W
     return figure;
   }
   const auto length = [&](const std::optional<double>& value) {
-    return say.length(durationFromSeconds(value.value_or(0)).value_or(Duration{}));
+    return say.length(computedLength(value.value_or(0)));
   };
   figure.value = say.percent(*share.value);
   figure.notes

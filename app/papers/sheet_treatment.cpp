@@ -1,3 +1,4 @@
+#include "app/papers/computed_length.h"
 #include "app/papers/facts.h"
 #include "app/papers/sheet_content.h"
 
@@ -19,8 +20,7 @@ QString compressionsWords(const Figures& figures, const Words& say) {
   if (figures.evidence == Evidence::none || !arrest.value || !off.value) {
     return say(QT_TRANSLATE_NOOP("Papers", "Chest compressions: not recorded"));
   }
-  const QString time =
-      say.length(durationFromSeconds(*arrest.value - *off.value).value_or(Duration{}));
+  const QString time = say.length(computedLength(*arrest.value - *off.value));
   const Measure& count = figures[MeasureId::compressions];
   if (count.value && figures.evidence == Evidence::compressions) {
     return say(QT_TRANSLATE_NOOP("Papers", "%1 chest compressions in %2 with hands on"))

@@ -3,6 +3,7 @@
 #include "app/window/look/figure_words.h"
 #include "app/window/waves/paper_grid.h"
 
+#include "app/papers/computed_length.h"
 #include "app/papers/rows_paint.h"
 
 #include <QCoreApplication>
@@ -21,7 +22,7 @@ double pixelOf(const QCPAxisRect& rect, Time t) {
 
 Interval shownIn(const QCPAxisRect& rect) {
   const QCPRange range = rect.axis(QCPAxis::atBottom)->range();
-  return {*timeFromSeconds(range.lower), *timeFromSeconds(range.upper)};
+  return {Time{papers::computedLength(range.lower)}, Time{papers::computedLength(range.upper)}};
 }
 
 /// The part of a stretch inside the lane or track, in pixels.
