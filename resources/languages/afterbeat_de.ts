@@ -3429,13 +3429,6 @@ Ziele: %4.</translation>
     </message>
 </context>
 <context>
-    <name>afterbeat::window::DebriefRows</name>
-    <message>
-        <source>Rows</source>
-        <translation>Zeilen</translation>
-    </message>
-</context>
-<context>
     <name>afterbeat::window::DebriefRowsCanvas</name>
     <message>
         <source>Rows of the rescue, two minutes each</source>
@@ -4318,7 +4311,7 @@ Ziele: %4.</translation>
     </message>
 </context>
 <context>
-    <name>afterbeat::window::RowsView</name>
+    <name>afterbeat::window::RowsScroll</name>
     <message>
         <source>Rows</source>
         <translation>Zeilen</translation>

@@ -71,24 +71,23 @@ private:
   std::int64_t count_ = 0;
 };
 
-void pointing(benchmark::State& state, Stage* stage) {
+/// A frame for each of 600 moments through the rescue, which `choose` points at or selects.
+void stepping(benchmark::State& state, Stage* stage, void (*choose)(Selection&, Time)) {
   const Time begin = stage->session.figures().window->begin;
   Frames frames(state, *stage);
   std::int64_t i = 0;
   for (auto _ : state) {
-    stage->selection.setCursor(begin + Duration{(++i % 600) * 970'000});
+    choose(stage->selection, begin + Duration{(++i % 600) * 970'000});
     stage->frame();
   }
 }
 
+void pointing(benchmark::State& state, Stage* stage) {
+  stepping(state, stage, [](Selection& selection, Time t) { selection.setCursor(t); });
+}
+
 void selecting(benchmark::State& state, Stage* stage) {
-  const Time begin = stage->session.figures().window->begin;
-  Frames frames(state, *stage);
-  std::int64_t i = 0;
-  for (auto _ : state) {
-    stage->selection.lookAt(begin + Duration{(++i % 600) * 970'000});
-    stage->frame();
-  }
+  stepping(state, stage, [](Selection& selection, Time t) { selection.lookAt(t); });
 }
 
 void scrolling(benchmark::State& state, Stage* stage) {

@@ -73,15 +73,7 @@ void DebriefRowsCanvas::layOut() {
   }
   const double width = area().width(), room = viewHeight_ - kMargin;
   look_.rows.smallestShare = kSmallestShare;
-  const auto heightWith = [&](double row) {
-    look_.rows.rowHeight = row;
-    return picture_->heightFor(width, look_.rows, true);
-  };
-  const double least = heightWith(kLeastRow), most = heightWith(kMostRow);
-  const double fitting = most > least
-                             ? kLeastRow + (room - least) / (most - least) * (kMostRow - kLeastRow)
-                             : kLeastRow;
-  look_.rows.rowHeight = std::clamp(std::floor(fitting), kLeastRow, kMostRow);
+  look_.rows.rowHeight = rowHeightFor(*picture_, look_.rows, width, room, kLeastRow, kMostRow);
   const double needed = picture_->heightFor(width, look_.rows, true);
   fit_ = needed > room && picture_->leastHeightFor(width, look_.rows, true) <= room;
   const int height = fit_ ? viewHeight_ : static_cast<int>(std::ceil(needed + kMargin));
@@ -195,13 +187,9 @@ void DebriefRowsCanvas::changeEvent(QEvent* event) {
 }
 
 DebriefRows::DebriefRows(Session& session, Selection& selection, QWidget* parent)
-    : QScrollArea(parent), canvas_(new DebriefRowsCanvas(session, selection)) {
-  setWidget(canvas_);
-  setWidgetResizable(true);
-  setFrameShape(QFrame::NoFrame);
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setFocusPolicy(Qt::NoFocus);
-  setAccessibleName(tr("Rows"));
+    : RowsScroll(new DebriefRowsCanvas(session, selection), parent),
+      canvas_(static_cast<DebriefRowsCanvas*>(widget())) {
+  connect(this, &RowsScroll::viewHeightChanged, canvas_, &DebriefRowsCanvas::setViewHeight);
   connect(&selection, &Selection::cursorChanged, this, [this, &selection] {
     if (selection.cursor()) {
       reveal(*selection.cursor());
@@ -210,16 +198,7 @@ DebriefRows::DebriefRows(Session& session, Selection& selection, QWidget* parent
 }
 
 void DebriefRows::reveal(Time t) {
-  const QRectF band = canvas_->bandHolding(t);
-  if (!band.isEmpty()) {
-    ensureVisible(width() / 2, static_cast<int>(band.center().y()), 0,
-                  static_cast<int>(band.height()));
-  }
-}
-
-void DebriefRows::resizeEvent(QResizeEvent* event) {
-  QScrollArea::resizeEvent(event);
-  canvas_->setViewHeight(viewport()->height());
+  revealBand(canvas_->bandHolding(t));
 }
 
 } // namespace afterbeat::window

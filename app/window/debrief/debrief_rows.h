@@ -4,8 +4,7 @@
 
 #include "app/papers/rows.h"
 #include "app/window/look/look.h"
-
-#include <QScrollArea>
+#include "app/window/rows/rows_scroll.h"
 
 #include <memory>
 #include <optional>
@@ -57,16 +56,13 @@ private:
   bool fit_ = false;
 };
 
-class DebriefRows final : public QScrollArea {
+class DebriefRows final : public RowsScroll {
   Q_OBJECT
 
 public:
   DebriefRows(Session& session, Selection& selection, QWidget* parent = nullptr);
   [[nodiscard]] DebriefRowsCanvas* canvas() const { return canvas_; }
   void reveal(Time t);
-
-protected:
-  void resizeEvent(QResizeEvent* event) override;
 
 private:
   DebriefRowsCanvas* canvas_;

@@ -1,5 +1,7 @@
 #include "app/window/rows/rows_canvas.h"
 
+#include "app/window/rows/rows_scroll.h"
+
 #include "app/window/look/figure_words.h"
 #include "app/window/session/selection.h"
 #include "app/window/session/session.h"
@@ -133,26 +135,18 @@ void RowsCanvas::layOut() {
   }
   const double width = area().width();
   const double room = viewHeight_ - 1.5 * kMargin;
-  const auto heightWith = [&](double row) {
-    papers::RowsLook look = look_.rows;
-    look.rowHeight = row;
-    return picture_->heightFor(width, look, true);
-  };
-  // The height grows evenly with the height of a row.
-  const double least = heightWith(kLeast), most = heightWith(kMost);
-  const double fitting =
-      most > least ? kLeast + (room - least) / (most - least) * (kMost - kLeast) : kLeast;
-  look_.rows.rowHeight = std::clamp(std::floor(fitting), kLeast, kMost);
+  look_.rows.rowHeight = rowHeightFor(*picture_, look_.rows, width, room, kLeast, kMost);
   look_.rows.smallestShare = kSmallestShare;
   // Rows that do not fit with all their words are seen close together, to be compared by eye; a
   // long rescue scrolls.
-  squeezed_ = heightWith(look_.rows.rowHeight) > room;
+  const double whole = picture_->heightFor(width, look_.rows, true);
+  squeezed_ = whole > room;
   if (squeezed_) {
     look_.rows.rowHeight = kSqueezed; // painting shrinks it until everything fits
   }
-  const int needed =
-      squeezed_ ? std::max(viewHeight_, leastHeight(static_cast<int>(width + 2 * kMargin)))
-                : static_cast<int>(std::ceil(heightWith(look_.rows.rowHeight) + 1.5 * kMargin));
+  const int needed = squeezed_
+                         ? std::max(viewHeight_, leastHeight(static_cast<int>(width + 2 * kMargin)))
+                         : static_cast<int>(std::ceil(whole + 1.5 * kMargin));
   if (minimumHeight() != needed) {
     setMinimumHeight(needed);
     updateGeometry();

@@ -2,25 +2,18 @@
 #pragma once
 
 #include "app/window/rows/rows_canvas.h"
-
-#include <QScrollArea>
+#include "app/window/rows/rows_scroll.h"
 
 namespace afterbeat::window {
 
-class RowsView final : public QScrollArea {
+class RowsView final : public RowsScroll {
   Q_OBJECT
 
 public:
   RowsView(Session& session, Selection& selection, QWidget* parent = nullptr);
   [[nodiscard]] RowsCanvas* canvas() const { return canvas_; }
 
-protected:
-  void resizeEvent(QResizeEvent* event) override;
-
 private:
-  void reveal();
-
-  Selection& selection_;
   RowsCanvas* canvas_;
 };
 

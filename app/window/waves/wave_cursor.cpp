@@ -18,19 +18,8 @@ QString tr(const char* english) {
   return QCoreApplication::translate("afterbeat::window", english);
 }
 
-QFont smaller(const QFont& font, bool bold) {
-  QFont result = font;
-  result.setPointSizeF(font.pointSizeF() * 0.9);
-  result.setBold(bold);
-  return result;
-}
-
 QString withUnit(const QString& number, const QString& unit) {
   return unit.isEmpty() ? number : QStringLiteral("%1 %2").arg(number, unit);
-}
-
-double pixelOf(const QCPAxisRect& rect, Time t) {
-  return rect.axis(QCPAxis::atBottom)->coordToPixel(seconds(t));
 }
 
 /// A box with words, framed, kept within the left and right edge of `line`.
@@ -96,7 +85,7 @@ void WaveCursor::drawUnits(QCPPainter& painter) const {
   const int nameHeight = QFontMetrics(name).height();
   for (const TrackFrame& track : scene_.tracks) {
     const int top = track.rect->top() + std::max(0, (track.rect->height() - 2 * nameHeight) / 2);
-    painter.setFont(smaller(scene_.look.rows.font, scene_.cursor.has_value()));
+    painter.setFont(smallFont(scene_.look.rows.font, scene_.cursor.has_value()));
     painter.setPen(scene_.cursor ? scene_.look.ink : scene_.look.faintInk);
     painter.drawText(QPointF(kPad * 4, top + nameHeight + painter.fontMetrics().ascent()),
                      scene_.cursor ? valueWords(track, *scene_.cursor) : track.unit);
@@ -112,7 +101,7 @@ void WaveCursor::drawCursor(QCPPainter& painter) const {
   painter.setPen(QPen(scene_.look.accent, 1));
   painter.drawLine(QPointF(x, axisLine().bottom()),
                    QPointF(x, scene_.tracks.back().rect->rect().bottom()));
-  painter.setFont(smaller(scene_.look.rows.font, true));
+  painter.setFont(smallFont(scene_.look.rows.font, true));
   const QString when = momentWords(*scene_.record, *scene_.cursor, true);
   drawBox(painter, boxAt(x, when, painter.fontMetrics(), axisLine()), when, scene_.look);
 }
@@ -140,7 +129,7 @@ void WaveCursor::drawRuler(QCPPainter& painter) {
   }
   painter.drawLine(QPointF(xs[0], room.top()), QPointF(xs[1], room.top()));
   painter.restore();
-  painter.setFont(smaller(scene_.look.rows.font, true));
+  painter.setFont(smallFont(scene_.look.rows.font, true));
   const QString text = rulerWords(*scene_.ruler, track);
   rulerBox_ = boxAt((xs[0] + xs[1]) / 2, text, painter.fontMetrics(), axisLine());
   drawBox(painter, rulerBox_, text, scene_.look);

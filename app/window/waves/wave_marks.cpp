@@ -16,10 +16,6 @@ namespace {
 
 constexpr int kPad = 4;
 
-double pixelOf(const QCPAxisRect& rect, Time t) {
-  return rect.axis(QCPAxis::atBottom)->coordToPixel(seconds(t));
-}
-
 Interval shownIn(const QCPAxisRect& rect) {
   const QCPRange range = rect.axis(QCPAxis::atBottom)->range();
   return {Time{papers::computedLength(range.lower)}, Time{papers::computedLength(range.upper)}};
@@ -41,13 +37,6 @@ QString fitting(const QStringList& words, const QFontMetrics& metrics, double wi
     }
   }
   return {};
-}
-
-QFont small(const QFont& font, bool bold = false) {
-  QFont result = font;
-  result.setPointSizeF(font.pointSizeF() * 0.9);
-  result.setBold(bold);
-  return result;
 }
 
 struct Flag {
@@ -81,8 +70,19 @@ void hatch(QPainter& painter, const QRectF& area, const QColor& color) {
 
 } // namespace
 
+double pixelOf(const QCPAxisRect& rect, Time t) {
+  return rect.axis(QCPAxis::atBottom)->coordToPixel(seconds(t));
+}
+
+QFont smallFont(const QFont& font, bool bold) {
+  QFont result = font;
+  result.setPointSizeF(font.pointSizeF() * 0.9);
+  result.setBold(bold);
+  return result;
+}
+
 int laneHeight(const QFont& font) {
-  return 3 * (QFontMetrics(small(font)).height() + 3) + kPad;
+  return 3 * (QFontMetrics(smallFont(font)).height() + 3) + kPad;
 }
 
 QString WaveMarks::asText(const Record& record, const Interval& shown) const {
@@ -137,7 +137,7 @@ void WaveShading::draw(QCPPainter* painter) {
       }
       const QRectF area = spanIn(*track.rect, gap);
       painter->fillRect(area, scene_.look.panel);
-      painter->setFont(small(scene_.look.rows.font));
+      painter->setFont(smallFont(scene_.look.rows.font));
       painter->setPen(scene_.look.faintInk);
       const QString text =
           fitting({QCoreApplication::translate("WaveMarks", "nothing was recorded here"),
@@ -198,7 +198,7 @@ void WaveLabels::drawHands(QCPPainter& painter, const QRect& line) const {
     bar.setTop(line.top() + 1);
     bar.setBottom(line.bottom() - 1);
     hatch(painter, bar, look.rows.hatch);
-    painter.setFont(small(look.rows.font, pause.beyondLimit));
+    painter.setFont(smallFont(look.rows.font, pause.beyondLimit));
     const QFontMetrics metrics(painter.font());
     const QString length = pause.words.isEmpty() ? QString() : pause.words.front();
     const QString text =
@@ -230,7 +230,7 @@ void WaveLabels::drawHands(QCPPainter& painter, const QRect& line) const {
 
 void WaveLabels::drawBars(QCPPainter& painter, const QRect& line) const {
   const Interval shown = shownIn(*scene_.lane);
-  painter.setFont(small(scene_.look.rows.font));
+  painter.setFont(smallFont(scene_.look.rows.font));
   const QFontMetrics metrics(painter.font());
   double taken = line.left();
   for (const papers::RowMark& mark : scene_.marks->model.marks) {
@@ -286,7 +286,7 @@ void WaveLabels::drawLines(QCPPainter& painter, const QRect& line) const {
 
 void WaveLabels::drawFlags(QCPPainter& painter, const QRect& line) const {
   const Look& look = scene_.look;
-  painter.setFont(small(look.rows.font, true));
+  painter.setFont(smallFont(look.rows.font, true));
   std::vector<QRectF> taken;
   // Where hundreds of moments are in view, the most important fill the line.
   constexpr int kMostTried = 200;

@@ -84,6 +84,11 @@ private:
   const WaveScene& scene_;
 };
 
+/// Horizontal place of a moment in a track or the lane.
+[[nodiscard]] double pixelOf(const QCPAxisRect& rect, Time t);
+/// The type of words in and beside the tracks.
+[[nodiscard]] QFont smallFont(const QFont& font, bool bold = false);
+
 /// Height of the lane of words over the tracks.
 [[nodiscard]] int laneHeight(const QFont& font);
 

@@ -1,0 +1,45 @@
+#include "app/window/rows/rows_scroll.h"
+
+#include <QResizeEvent>
+
+#include <algorithm>
+#include <cmath>
+
+namespace afterbeat::window {
+
+RowsScroll::RowsScroll(QWidget* canvas, QWidget* parent) : QScrollArea(parent) {
+  setWidget(canvas);
+  setWidgetResizable(true);
+  setFrameShape(QFrame::NoFrame);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setFocusPolicy(Qt::NoFocus);
+  setAccessibleName(tr("Rows"));
+}
+
+void RowsScroll::revealBand(const QRectF& band) {
+  if (!band.isEmpty()) {
+    ensureVisible(width() / 2, static_cast<int>(band.center().y()), 0,
+                  static_cast<int>(band.height()));
+  }
+}
+
+void RowsScroll::resizeEvent(QResizeEvent* event) {
+  QScrollArea::resizeEvent(event);
+  emit viewHeightChanged(viewport()->height());
+}
+
+double rowHeightFor(const papers::RowsPicture& picture, const papers::RowsLook& look, double width,
+                    double room, double least, double most) {
+  const auto heightWith = [&](double row) {
+    papers::RowsLook tried = look;
+    tried.rowHeight = row;
+    return picture.heightFor(width, tried, true);
+  };
+  // The height of everything grows evenly with the height of a row.
+  const double lowest = heightWith(least), highest = heightWith(most);
+  const double fitting =
+      highest > lowest ? least + (room - lowest) / (highest - lowest) * (most - least) : least;
+  return std::clamp(std::floor(fitting), least, most);
+}
+
+} // namespace afterbeat::window

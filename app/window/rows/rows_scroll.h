@@ -1,0 +1,33 @@
+/// Rows in a view that scrolls down where a rescue is long.
+#pragma once
+
+#include "app/papers/rows.h"
+
+#include <QScrollArea>
+
+namespace afterbeat::window {
+
+/// Holds a canvas of rows and brings a row into view.
+class RowsScroll : public QScrollArea {
+  Q_OBJECT
+
+public:
+  /// Takes over the canvas.
+  explicit RowsScroll(QWidget* canvas, QWidget* parent = nullptr);
+  /// Scrolls to a row's band; an empty one moves nothing.
+  void revealBand(const QRectF& band);
+
+signals:
+  /// The height in view changed.
+  void viewHeightChanged(int height);
+
+protected:
+  void resizeEvent(QResizeEvent* event) override;
+};
+
+/// The height of a row, from `least` to `most`, with which rows and legend fill `room` at this
+/// width as far as they can.
+[[nodiscard]] double rowHeightFor(const papers::RowsPicture& picture, const papers::RowsLook& look,
+                                  double width, double room, double least, double most);
+
+} // namespace afterbeat::window
