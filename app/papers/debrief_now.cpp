@@ -136,7 +136,9 @@ Now NowTeller::at(Time t) const {
     return n.stretch.begin <= t && t < n.stretch.end && n.why != NotCountedReason::beforeWindow &&
            n.why != NotCountedReason::afterWindow;
   });
-  if (!window_ || t < window_->begin) {
+  if (!window_) {
+    now = {NowKind::outside, {}, say_(QT_TRANSLATE_NOOP("Papers", "No activity recorded"))};
+  } else if (t < window_->begin) {
     now = {NowKind::outside, {}, say_(QT_TRANSLATE_NOOP("Papers", "Before the first activity"))};
   } else if (t > window_->end) {
     now = {NowKind::outside, {}, say_(QT_TRANSLATE_NOOP("Papers", "After the last activity"))};

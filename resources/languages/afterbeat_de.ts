@@ -2052,6 +2052,10 @@
         <source>%1 from %2</source>
         <translation>%1 ab %2</translation>
     </message>
+    <message>
+        <source>No activity recorded</source>
+        <translation>Keine Tätigkeit aufgezeichnet</translation>
+    </message>
 </context>
 <context>
     <name>WaveMarks</name>

@@ -66,7 +66,7 @@ TEST(DebriefNow, WithoutCompressionsHandsAreNotRecorded) {
                               {20.5, NowKind::shock, "Shock: delivery not recorded"},
                               {25, NowKind::unknown, "Hands not recorded"},
                           });
-  expectMoments(test::emptyRecord(), {{3, NowKind::outside, "Before the first activity"}});
+  expectMoments(test::emptyRecord(), {{3, NowKind::outside, "No activity recorded"}});
 }
 
 TEST(DebriefNow, TheClockIsTheRecordsOwnOrCountsFromPowerOn) {

@@ -256,6 +256,13 @@ TEST_F(WithoutRecording, NothingTypedIsASheetOfRuledLines) {
   EXPECT_TRUE(window_.handover().printAction()->isEnabled());
 }
 
+TEST_F(WithoutRecording, EverythingThatCannotStandOnTheSheetIsNamed) {
+  form()->minutes()->setText("9999");
+  form()->shocks()->setText("-3");
+  form()->lastShock()->setText("99:99");
+  EXPECT_EQ(form()->hint().split('\n').size(), 3) << form()->hint().toStdString();
+}
+
 TEST_F(WithoutRecording, WhatIsTypedStandsOnTheSheetAsTold) {
   EXPECT_EQ(window_.focusWidget(), form()->minutes());
   QTest::keyClicks(form()->minutes(), "22");

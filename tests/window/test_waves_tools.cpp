@@ -6,6 +6,7 @@
 #include <QAccessible>
 #include <QAction>
 #include <QGestureEvent>
+#include <QLabel>
 #include <QMenu>
 #include <QNativeGestureEvent>
 #include <QPointingDevice>
@@ -135,6 +136,24 @@ TEST_F(WavesTools, KeysMoveTheCursorAndStretchTheRuler) {
   EXPECT_EQ(plot_->ruler()->track, 0U);
   tool("Shift+M")->trigger();
   EXPECT_FALSE(plot_->ruler());
+}
+
+TEST_F(WavesTools, OnlyTheWholeRecordIsCalledSo) {
+  const auto caption = [this] {
+    QStringList texts;
+    for (const QLabel* label : page_->waves()->findChildren<QLabel*>()) {
+      texts << label->text() << label->toolTip();
+    }
+    return texts.join('|');
+  };
+  for (QAction* action : page_->waves()->actions()) {
+    if (action->shortcut() == QKeySequence(Qt::CTRL | Qt::Key_Home)) {
+      action->trigger();
+    }
+  }
+  EXPECT_TRUE(caption().contains("the whole record")) << caption().toStdString();
+  window_.selection().zoom(0.5);
+  EXPECT_FALSE(caption().contains("the whole record")) << caption().toStdString();
 }
 
 TEST_F(WavesTools, TwoFingersZoomAroundTheirMiddle) {

@@ -91,20 +91,21 @@ bool ToldForm::contradicts() const {
 
 QString ToldForm::hint() const {
   const auto typed = [](const QLineEdit* edit) { return !edit->text().trimmed().isEmpty(); };
+  QStringList sentences;
   if (typed(minutes_) && !numberIn(minutes_, kMostMinutes)) {
-    return tr("Minutes are a whole number, up to %1.").arg(kMostMinutes);
+    sentences << tr("Minutes are a whole number, up to %1.").arg(kMostMinutes);
   }
   if (typed(shocks_) && !numberIn(shocks_, kMostShocks)) {
-    return tr("Shocks are a whole number, up to %1.").arg(kMostShocks);
+    sentences << tr("Shocks are a whole number, up to %1.").arg(kMostShocks);
   }
   if (contradicts()) {
-    return tr("No shock, but a time of the last one: both are left to the pen until one of them is "
-              "changed.");
+    sentences << tr("No shock, but a time of the last one: both are left to the pen until one of "
+                    "them is changed.");
   }
   if (typed(lastShock_) && clockTime().isEmpty()) {
-    return tr("Write the time of day as 09:31.");
+    sentences << tr("Write the time of day as 09:31.");
   }
-  return {};
+  return sentences.join(QLatin1Char('\n'));
 }
 
 ToldSheet ToldForm::told() const {

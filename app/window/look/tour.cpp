@@ -1,5 +1,6 @@
 #include "app/window/look/tour.h"
 
+#include "app/window/handover/sheet_preview.h"
 #include "app/window/session/session.h"
 #include "app/window/shell/main_window.h"
 
@@ -259,6 +260,14 @@ bool Tour::glance(const QString& file) {
 }
 
 bool Tour::shoot(const QString& file) {
+  const auto drawing = [](const SheetPreview* preview) {
+    return preview->isVisible() && !preview->upToDate();
+  };
+  const auto previews = window_.findChildren<SheetPreview*>();
+  if (std::any_of(previews.begin(), previews.end(), drawing)) {
+    atRest_ = 0;
+    return false;
+  }
   const QImage now = screen();
   atRest_ = now == last_ ? atRest_ + 1 : 0;
   last_ = now;

@@ -108,7 +108,7 @@ void WavesView::makeActions() {
   add(tr("Earlier"), {Qt::CTRL | Qt::Key_Left}, [=, this] { selection_.moveBy(-length() / 4); });
   add(tr("Later"), {Qt::CTRL | Qt::Key_Right}, [=, this] { selection_.moveBy(length() / 4); });
   add(tr("The whole record"), {Qt::CTRL | Qt::Key_Home},
-      [this] { selection_.setStretch(selection_.extent(), tr("the whole record")); });
+      [this] { selection_.setStretch(selection_.extent()); });
   add(tr("Twenty seconds"), {Qt::CTRL | Qt::Key_End}, [this] {
     const Interval& now = selection_.stretch();
     selection_.lookAt(now.begin + now.length() / 2);
@@ -161,10 +161,13 @@ void WavesView::follow() {
   }
   const Interval& shown = selection_.stretch();
   const bool tenths = shown.length() < Duration{10'000'000};
-  stretch_->setText(tr("%1 to %2")
-                        .arg(momentWords(session_.record(), shown.begin, tenths),
-                             momentWords(session_.record(), shown.end, tenths)));
-  QStringList what{selection_.what(), rhythmsIn(session_.record(), shown)};
+  const Moments moments(session_.record());
+  stretch_->setText(
+      tr("%1 to %2").arg(moments.words(shown.begin, tenths), moments.words(shown.end, tenths)));
+  const Interval& extent = selection_.extent();
+  const bool whole = shown.begin <= extent.begin && shown.end >= extent.end;
+  QStringList what{whole ? tr("the whole record") : selection_.what(),
+                   rhythmsIn(session_.record(), shown)};
   what.removeAll(QString());
   what_->setWhole(what.join(QStringLiteral(" · ")));
   plot_->follow();
