@@ -71,8 +71,10 @@ void HeadlineCard::paintEvent(QPaintEvent*) {
   const auto line = [&](QFont f, const QColor& color, int top, const QString& text) {
     // In a narrow card the type gives way, and words are cut only when it cannot any more.
     constexpr double kSmallest = 7.5, kStep = 0.25;
-    while (QFontMetrics(f).horizontalAdvance(text) > inner.width() &&
-           f.pointSizeF() - kStep >= kSmallest) {
+    const auto cut = [&](const QFont& tried) {
+      return QFontMetrics(tried).elidedText(text, Qt::ElideRight, inner.width()) != text;
+    };
+    while (cut(f) && f.pointSizeF() - kStep >= kSmallest) {
       f.setPointSizeF(f.pointSizeF() - kStep);
     }
     const QFontMetrics metrics(f);

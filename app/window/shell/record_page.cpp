@@ -32,6 +32,8 @@ namespace {
 
 /// Waves or a table can be read from this height on.
 constexpr int kLeastLower = 180;
+/// A few lines of a table, where there are no waves.
+constexpr int kTableHeight = 220;
 
 constexpr const char* kDown = "splitters/down";
 
@@ -116,7 +118,7 @@ RecordPage::RecordPage(Session& session, Selection& selection, QWidget* parent)
 
 void RecordPage::saveState() const {
   remembered::setBytes("splitters/across", across_->saveState());
-  if (waves_->hasTracks() && sharedByHand_) {
+  if (sharedByHand_) {
     remembered::setBytes(kDown, down_->saveState());
   }
 }
@@ -154,7 +156,7 @@ void RecordPage::fitWaves() {
   if (newRecord_ && !alone) {
     lower_->setCurrentIndex(tracks ? 0 : 1);
   }
-  if (!tracks || !newRecord_) {
+  if (!newRecord_ || (!tracks && alone)) {
     return;
   }
   if (down_->restoreState(remembered::bytes(kDown))) {
@@ -164,7 +166,7 @@ void RecordPage::fitWaves() {
 }
 
 void RecordPage::shareRoom() {
-  if (sharedByHand_ || !waves_->hasTracks() || !session_.hasRecord()) {
+  if (sharedByHand_ || !session_.hasRecord() || (!waves_->hasTracks() && lower_->count() == 1)) {
     return;
   }
   // The whole rescue in view goes before all tracks in view, where neither has to be tiny; at most
@@ -174,10 +176,13 @@ void RecordPage::shareRoom() {
                                                   : window()->height() - kOtherStrips;
   const int rows = rows_->canvas()->leastHeight(rows_->viewport()->width());
   const int most = std::max(room - rows, kLeastLower);
-  const int wanted = waves_->neededHeight() + lower_->height() - waves_->height();
-  const int given = rows + kLeastLower <= room
-                        ? std::clamp(wanted, kLeastLower, std::min(most, room / 2))
-                        : std::clamp(wanted, room * 2 / 5, room / 2);
+  const int wanted = waves_->hasTracks()
+                         ? waves_->neededHeight() + lower_->height() - waves_->height()
+                         : kTableHeight;
+  const int given =
+      rows + kLeastLower <= room
+          ? std::clamp(wanted, kLeastLower, std::max(kLeastLower, std::min(most, room / 2)))
+          : std::clamp(wanted, room * 2 / 5, room / 2);
   down_->setSizes({room - given, given});
 }
 

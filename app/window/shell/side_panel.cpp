@@ -6,7 +6,11 @@
 #include "app/window/problems/problems_view.h"
 
 #include <QAction>
+#include <QEvent>
+#include <QStyle>
 #include <QTabBar>
+
+#include <algorithm>
 
 namespace afterbeat::window {
 
@@ -18,10 +22,9 @@ SidePanel::SidePanel(Session& session, Selection& selection, QWidget* parent)
   setDocumentMode(true);
   setAccessibleName(tr("Figures and problems"));
   tabBar()->setAccessibleName(tr("What the panel shows"));
-  // All tabs in view, however long their names are in a language.
+  // All tabs in view, and uncut where the window leaves the room, however long their names are.
   tabBar()->setUsesScrollButtons(false);
   tabBar()->setElideMode(Qt::ElideRight);
-  setMinimumWidth(280);
   addPage(working_, tr("Working"), tr("Show the working of the figure"), Qt::Key_F2);
   addPage(measures_, tr("Figures"), tr("Show all figures"), Qt::Key_F3);
   addPage(happenings_, tr("Events"), tr("Show what happened"), Qt::Key_F10);
@@ -31,7 +34,9 @@ SidePanel::SidePanel(Session& session, Selection& selection, QWidget* parent)
   connect(problems_, &ProblemsView::changed, this, [this] {
     const int found = problems_->problems().total();
     setTabText(indexOf(problems_), found > 0 ? tr("Problems (%1)").arg(found) : tr("Problems"));
+    fitTabs();
   });
+  fitTabs();
 }
 
 QAction* SidePanel::addPage(QWidget* page, const QString& name, const QString& text, Qt::Key key) {
@@ -44,6 +49,23 @@ QAction* SidePanel::addPage(QWidget* page, const QString& name, const QString& t
   });
   actions_ << action;
   return action;
+}
+
+void SidePanel::fitTabs() {
+  constexpr int kLeast = 280, kMost = 440;
+  const int around = style()->pixelMetric(QStyle::PM_TabBarTabHSpace, nullptr, tabBar());
+  int wanted = 0;
+  for (int i = 0; i < count(); ++i) {
+    wanted += tabBar()->fontMetrics().horizontalAdvance(tabText(i)) + around + 4;
+  }
+  setMinimumWidth(std::clamp(wanted, kLeast, kMost));
+}
+
+void SidePanel::changeEvent(QEvent* event) {
+  QTabWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) {
+    fitTabs();
+  }
 }
 
 void SidePanel::showWorking() {

@@ -29,7 +29,12 @@ public:
   [[nodiscard]] QAction* showProblems() const { return showProblems_; }
   void showWorking();
 
+protected:
+  void changeEvent(QEvent* event) override;
+
 private:
+  /// Wide enough for the names of all tabs, within limits.
+  void fitTabs();
   QAction* addPage(QWidget* page, const QString& name, const QString& action, Qt::Key key);
 
   WorkingPanel* working_;

@@ -123,6 +123,7 @@ WavesPlot::WavesPlot(Selection& selection, QWidget* parent)
   plotLayout()->clear();
   plotLayout()->setRowSpacing(kSpacing);
   connect(this, &QCustomPlot::afterReplot, this, [this] { replotted_ = true; });
+  connect(this, &QCustomPlot::afterLayout, this, &WavesPlot::fitTicks);
   clearAll();
 }
 
@@ -345,15 +346,25 @@ QString WavesPlot::asText() const {
            names.join(QStringLiteral(", ")), scene_.marks->asText(loaded_.record(), shown));
 }
 
+/// Heights are known only after the layout.
+void WavesPlot::fitTicks() {
+  bool changed = false;
+  for (const TrackFrame& track : scene_.tracks) {
+    // In a low track three labels would run into each other.
+    constexpr int kLow = 58, kFew = 1, kUsual = 3;
+    const int count = track.rect->height() < kLow ? kFew : kUsual;
+    const auto ticker = track.rect->axis(QCPAxis::atLeft)->ticker();
+    changed |= ticker->tickCount() != count;
+    ticker->setTickCount(count);
+  }
+  if (changed) {
+    replot(rpQueuedReplot);
+  }
+}
+
 void WavesPlot::resizeEvent(QResizeEvent* event) {
   QCustomPlot::resizeEvent(event);
   setMargins();
-  for (const TrackFrame& track : scene_.tracks) {
-    // In a low track three labels would run into each other.
-    constexpr int kLow = 58;
-    const bool low = track.rect->height() < kLow;
-    track.rect->axis(QCPAxis::atLeft)->ticker()->setTickCount(low ? 1 : 3);
-  }
   follow();
 }
 

@@ -87,6 +87,7 @@ private:
   [[nodiscard]] std::size_t trackAt(double y) const;
   [[nodiscard]] bool pinch(QEvent* event);
   void setMargins();
+  void fitTicks();
   void restyle();
   void feed();
   [[nodiscard]] int leftMargin() const;
