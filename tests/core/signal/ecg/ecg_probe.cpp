@@ -1,0 +1,52 @@
+/// Reads doubles (mV, NaN where missing) from standard input, and writes what was found in them.
+///   ecg_probe beats RATE            times of beats in seconds
+///   ecg_probe faults RATE           kind (as numbered), begin and end in seconds of each
+#include "core/signal/ecg/beats.h"
+#include "core/signal/ecg/quality.h"
+
+#include <cstdio>
+#include <cstdlib>
+#include <string>
+
+using namespace afterbeat;
+
+namespace {
+
+std::vector<double> input() {
+  std::vector<double> out;
+  double value = 0;
+  while (std::fread(&value, sizeof value, 1, stdin) == 1) {
+    out.push_back(value);
+  }
+  return out;
+}
+
+void output(double value) {
+  std::fwrite(&value, sizeof value, 1, stdout);
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+  if (argc < 3) {
+    return 2;
+  }
+  const std::string what = argv[1];
+  const auto values = input();
+  const SignalView ecg{Time{}, std::atof(argv[2]), values};
+  if (what == "beats") {
+    for (const Beat& beat : findBeats(ecg)) {
+      output(seconds(beat.at));
+    }
+    return 0;
+  }
+  if (what == "faults") {
+    for (const FaultyStretch& stretch : ecgFaults(ecg)) {
+      output(static_cast<double>(stretch.fault));
+      output(seconds(stretch.where.begin));
+      output(seconds(stretch.where.end));
+    }
+    return 0;
+  }
+  return 2;
+}
