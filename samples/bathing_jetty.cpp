@@ -62,7 +62,10 @@ Sample bathingJetty(std::uint64_t seed) {
                          {"call_to_first_hands_on", at(29.2) - at(-40)},
                          {"time_on", at(429) - at(0)}};
   story.finish(17, 411, 371);
-  addWaves(story, 17, 429, {125, 0, 0, 0});
+  body::Circumstances how;
+  how.joltsPerMinute = 1; // wet skin
+  how.artefactMv = 0.5;
+  addWaves(story, 17, 429, {125, 0, 0, 0}, how);
   return sample;
 }
 

@@ -73,7 +73,7 @@ Sample drill(std::uint64_t seed, int number) {
                          {"power_on_to_electrodes", at(skill.pads) - at(0)},
                          {"time_on", at(kEnd) - at(0)}};
   story.finish(skill.handsOn, seconds(end));
-  addWaves(story, 0, kEnd, {0, 0, 50, 0});
+  addWaves(story, 0, kEnd, {0, 0, 50, 0}, {}, {{kSecondAnalysis, body::Stroke::thrust}});
   return sample;
 }
 

@@ -164,7 +164,18 @@ Sample ferryTerminal(std::uint64_t seed) {
       {"time_on", at(1320) - at(0)},
   };
   story.finish(31.4, 1260.2, 1148.5);
-  addWaves(story, 31.4, 1320, {});
+  using body::Stroke;
+  body::Circumstances how;
+  how.tiltFirst = 4; // the pier slopes
+  how.tiltLast = 2;
+  how.joltsPerMinute = 0.7;
+  addWaves(story, 31.4, 1320, {}, how,
+           {{349, Stroke::thrust},
+            {489, Stroke::shoulder},
+            {634.5, Stroke::even},
+            {766, Stroke::thrust},
+            {898, Stroke::even},
+            {1021, Stroke::shoulder}});
   return sample;
 }
 

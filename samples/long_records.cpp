@@ -38,7 +38,11 @@ Sample threeHours(std::uint64_t seed, double rateHz) {
   story.happens(kEnd, PowerOff{});
   story.truth.between = {{"time_on", at(kEnd) - at(0)}};
   story.finish(0, kEnd - 3);
-  addWaves(story, 0, kEnd, {rateHz, rateHz, rateHz, rateHz});
+  std::vector<body::Rescuer> rescuers;
+  for (double s = 0; s < kEnd; s += 120) {
+    rescuers.push_back({s, body::kAllStrokes.at(rescuers.size() % 3)});
+  }
+  addWaves(story, 0, kEnd, {rateHz, rateHz, rateHz, rateHz}, {}, rescuers);
   return sample;
 }
 

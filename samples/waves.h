@@ -1,8 +1,7 @@
-/// Waveforms for an invented rescue: plausible at a glance, no more. Fibrillation is a wandering
-/// tone, beats are hills put side by side, hands on the chest shake the traces; a later version
-/// makes them physiological.
+/// Waveforms for an invented rescue, made from what the story says by the simulator in `body`.
 #pragma once
 
+#include "samples/body/body.h"
 #include "samples/story.h"
 
 namespace afterbeat::samples {
@@ -14,6 +13,7 @@ struct WaveRates {
 
 /// Adds the channels to the story's record, one block each from `from` to `to` seconds. Call it
 /// when the story is finished.
-void addWaves(Story& story, double from, double to, const WaveRates& rates);
+void addWaves(Story& story, double from, double to, const WaveRates& rates,
+              const body::Circumstances& how = {}, const std::vector<body::Rescuer>& rescuers = {});
 
 } // namespace afterbeat::samples

@@ -131,7 +131,7 @@ TEST(Files, StayBelowFourMegabytesTogether) {
   std::uintmax_t sum = 0;
   for (const auto& file :
        std::filesystem::directory_iterator(std::string(AFTERBEAT_SOURCE_DIR) + "/samples")) {
-    sum += file.file_size();
+    sum += file.is_regular_file() ? file.file_size() : 0;
   }
   EXPECT_LT(sum, 4'000'000U);
 }

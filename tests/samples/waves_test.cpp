@@ -54,7 +54,7 @@ TEST(Waves, AccelerationHasTheFormatsSign) {
   const Channel& c = channel("acceleration");
   EXPECT_NEAR(valueAt(c, samples::at(1200)), 9.81, 0.5);
   for (const auto& entry : ferry().story.truth.compressions) {
-    EXPECT_GT(valueAt(c, entry.t), 9.81 + 3) << seconds(entry.t);
+    EXPECT_GT(valueAt(c, entry.t), 9.81 + 1.5) << seconds(entry.t);
   }
 }
 
