@@ -63,14 +63,14 @@ double heightOf(const std::vector<Hump>& form, double d) {
 
 } // namespace
 
-Fibrillation::Fibrillation(Dice dice, double rateHz)
-    : dice_(dice), rateHz_(rateHz), pointed_(dice_.between(-0.22, 0.22)),
-      middle_(dice_.between(4.6, 5.8)), smooth_(std::min(1.0, 80 / rateHz)),
-      main_(middle_, 0.9, rateHz), above_(1.6 * middle_, 1.8, rateHz),
-      below_(0.6 * middle_, 1, rateHz), drift_(6, rateHz), strength_(4, rateHz) {}
+Fibrillation::Fibrillation(double rateHz, Dice& seeds)
+    : rateHz_(rateHz), pointed_(seeds.between(-0.22, 0.22)), middle_(seeds.between(4.6, 5.8)),
+      smooth_(std::min(1.0, 80 / rateHz)), main_(middle_, 0.9, rateHz, seeds),
+      above_(1.6 * middle_, 1.8, rateHz, seeds), below_(0.6 * middle_, 1, rateHz, seeds),
+      drift_(6, rateHz, seeds), strength_(4, rateHz, seeds) {}
 
 double Fibrillation::next(double amplitude) {
-  const double drift = drift_.next(dice_);
+  const double drift = drift_.next();
   if (--untilTuned_ < 0) {
     untilTuned_ = static_cast<int>(rateHz_ / 8);
     const double slower = amplitude < 0.2 ? 0.75 + amplitude : 1; // 0.1 mV: four fifths
@@ -79,9 +79,8 @@ double Fibrillation::next(double amplitude) {
     above_.tune(1.6 * hz);
     below_.tune(0.6 * hz);
   }
-  const double strength = std::clamp(1 + 0.2 * strength_.next(dice_), 0.5, 1.6);
-  const double sum =
-      (main_.next(dice_) + 0.45 * above_.next(dice_) + 0.3 * below_.next(dice_)) / 1.14;
+  const double strength = std::clamp(1 + 0.2 * strength_.next(), 0.5, 1.6);
+  const double sum = (main_.next() + 0.45 * above_.next() + 0.3 * below_.next()) / 1.14;
   // The fronts are broad: no waves of 20 Hz and more.
   once_ += smooth_ * (sum + pointed_ * (sum * sum - 1) - once_);
   twice_ += smooth_ * (once_ - twice_);
@@ -89,7 +88,7 @@ double Fibrillation::next(double amplitude) {
 }
 
 Heart::Heart(const Body& body, double rateHz)
-    : rhythm_(body.rhythm), fibrillation_(diceFor(body, 10), rateHz) {
+    : rhythm_(body.rhythm), seeds_(diceFor(body, 10)), fibrillation_(rateHz, seeds_) {
   Dice dice = diceFor(body, 9);
   for (const auto& rhythm : rhythm_) {
     addBeats(rhythm, dice);

@@ -26,13 +26,12 @@ struct Beat {
 /// with a weaker part above and below, and waves more pointed on one side. It waxes and wanes.
 class Fibrillation {
 public:
-  Fibrillation(Dice dice, double rateHz);
+  Fibrillation(double rateHz, Dice& seeds);
   /// `amplitude`: mean height of the waves over the middle, mV (half of peak to trough). Fine
   /// fibrillation is slower.
   double next(double amplitude);
 
 private:
-  Dice dice_;
   double rateHz_, pointed_, middle_, smooth_, once_ = 0, twice_ = 0;
   Resonance main_, above_, below_;
   Walk drift_, strength_;
@@ -51,6 +50,7 @@ private:
   void addBeats(const TrueRhythm& rhythm, Dice& dice);
 
   const std::vector<TrueRhythm>& rhythm_;
+  Dice seeds_;
   std::vector<std::vector<Hump>> forms_;
   std::vector<Beat> beats_;
   Fibrillation fibrillation_;

@@ -75,12 +75,12 @@ public:
       : dice_(diceFor(body, 6)), chest_(body.presses), follower_(chest_.follow()),
         size_(body.how.artefactMv), rateHz_(rateHz), withDepth_(dice_.between(0.3, 0.7)),
         withSpeed_(dice_.between(-0.6, 0.6)), withBend_(dice_.between(-0.25, 0.25)),
-        strength_(8, rateHz), depthWalk_(12, rateHz), speedWalk_(12, rateHz) {}
+        strength_(8, rateHz, dice_), depthWalk_(12, rateHz, dice_), speedWalk_(12, rateHz, dice_) {}
   double next(double s) {
     const Curve c = follower_.at(s);
-    const double strength = std::max(0.2, 1 + 0.2 * strength_.next(dice_));
-    const double depth = withDepth_ * (1 + 0.25 * depthWalk_.next(dice_));
-    const double speed = withSpeed_ + 0.12 * speedWalk_.next(dice_);
+    const double strength = std::max(0.2, 1 + 0.2 * strength_.next());
+    const double depth = withDepth_ * (1 + 0.25 * depthWalk_.next());
+    const double speed = withSpeed_ + 0.12 * speedWalk_.next();
     // 50 mm at 110 a minute: 290 mm/s, 3300 mm/s2.
     const double now = size_ * strength *
                        (depth * c.value / 50 + speed * c.slope / 290 + withBend_ * c.bend / 3300);
@@ -131,19 +131,19 @@ Channel impedance(const Body& body, const Sampling& sampling) {
   Chest::Follower near = chest.follow(), echo = chest.follow();
   Lungs lungs(body.breaths, hz);
   Jolted jolted(jolts, hz);
-  Hiss hiss(25, hz);
-  Walk wander(8, hz), strength(10, hz);
+  Hiss hiss(25, hz, dice);
+  Walk wander(8, hz, dice), strength(10, hz, dice);
   Off off(how);
   SinceShock sinceShock(body.shocks);
   double afterShock = 0;
   return channelOf(body, sampling, "impedance", "Ohm", "Chest impedance, pads", [&](double s) {
     const double p = near.at(s - how.chestLag).value / 50;
     const double e = echo.at(s - how.chestLag - 0.15).value / 50;
-    const double chestPart = how.chestOhm * (1 + 0.08 * strength.next(dice)) *
-                             (0.8 * p + 0.2 * p * p + how.chestEcho * e);
+    const double chestPart =
+        how.chestOhm * (1 + 0.08 * strength.next()) * (0.8 * p + 0.2 * p * p + how.chestEcho * e);
     const double lungPart = how.breathOhm * lungs.next(s);
-    const double rest = how.baseOhm + how.ohmWander * wander.next(dice) +
-                        how.ohmHiss * hiss.next(dice) + how.joltOhm * jolted.next(s);
+    const double rest = how.baseOhm + how.ohmWander * wander.next() + how.ohmHiss * hiss.next() +
+                        how.joltOhm * jolted.next(s);
     const double since = sinceShock.at(s);
     afterShock = since < 0.3 ? 4 : afterShock * (1 - 0.35 / hz);
     if (off.at(s)) {
@@ -162,14 +162,15 @@ Channel ecg(const Body& body, const Sampling& sampling) {
   Artefact artefact(body, hz);
   Afterglow afterglow(body, hz);
   Jolted jolted(jolts, hz);
-  Walk wander(3, hz);
+  Walk wander(3, hz, dice);
+  Hiss hiss(hz, hz, dice);
   Off off(how);
   const double mainsHz = 50 + dice.between(-0.05, 0.05);
   return channelOf(body, sampling, "ecg", "mV", "ECG, pads", [&](double s) {
     const double mains = sineOfTurns(s * mainsHz);
     const double mv = heart.next(s) + artefact.next(s) + afterglow.next(s) +
-                      how.joltMv * jolted.next(s) + how.ecgWander * wander.next(dice) +
-                      how.ecgHiss * grain(dice) + how.mains * mains;
+                      how.joltMv * jolted.next(s) + how.ecgWander * wander.next() +
+                      how.ecgHiss * hiss.next() + how.mains * mains;
     if (off.at(s)) {
       return how.offIsMissing ? std::numeric_limits<double>::quiet_NaN()
                               : std::clamp(8 + 4 * mains, -kRailMv, kRailMv);

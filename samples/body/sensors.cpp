@@ -13,15 +13,15 @@ constexpr double kGravity = 9.81;
 class Tilt {
 public:
   Tilt(const Body& body, Dice& dice, double rateHz)
-      : first_(body.how.tiltFirst), last_(body.how.tiltLast), unsteady_(10, rateHz) {
+      : first_(body.how.tiltFirst), last_(body.how.tiltLast), unsteady_(10, rateHz, dice) {
     const double length = body.to - body.from;
     begin_ = body.from + length * dice.between(0.1, 0.6);
     lasts_ = length * dice.between(0.03, 0.3);
   }
   /// Cosine of the angle, `rocked` degrees further.
-  double cosine(double s, double rocked, Dice& dice) {
+  double cosine(double s, double rocked) {
     const double set = first_ + (last_ - first_) * ramp((s - begin_) / lasts_);
-    const double degrees = std::clamp(set + 0.4 * unsteady_.next(dice), 0.0, 30.0) + rocked;
+    const double degrees = std::clamp(set + 0.4 * unsteady_.next(), 0.0, 30.0) + rocked;
     return sineOfTurns(degrees / 360 + 0.25);
   }
 
@@ -34,16 +34,16 @@ private:
 class Handling {
 public:
   Handling(const Body& body, Dice& dice, double rateHz)
-      : body_(body), push_(dice.between(0.8, 3), 2, rateHz), strength_(3, rateHz) {}
-  double next(double s, Dice& dice) {
+      : body_(body), push_(dice.between(0.8, 3), 2, rateHz, dice), strength_(3, rateHz, dice) {}
+  double next(double s) {
     while (next_ < body_.presses.size() && body_.presses[next_].s < s) {
       ++next_;
     }
     const double before = next_ > 0 ? s - body_.presses[next_ - 1].s : 1e9;
     const double after = next_ < body_.presses.size() ? body_.presses[next_].s - s : 1e9;
     const double free = ramp((std::min(before, after) - 0.7) / 0.5);
-    const double strength = std::max(0.0, strength_.next(dice) - 0.8);
-    return body_.how.handling * free * strength * push_.next(dice);
+    const double strength = std::max(0.0, strength_.next() - 0.8);
+    return body_.how.handling * free * strength * push_.next();
   }
 
 private:
@@ -62,9 +62,10 @@ Channel acceleration(const Body& body, const Sampling& sampling) {
   const Chest chest(body.presses);
   Chest::Follower follower = chest.follow();
   Tilt tilt(body, dice, hz);
-  Vehicle vehicle(dice, hz);
+  Vehicle vehicle(hz, dice);
   Handling handling(body, dice, hz);
-  Walk zero(20, hz);
+  Walk zero(20, hz, dice);
+  Hiss hiss(hz, hz, dice);
   return channelOf(body, sampling, "acceleration", "m/s2", "Chest acceleration", [&](double s) {
     // The sensor's own filter: the mean over about a sample's length.
     double bend = 0, depth = 0;
@@ -73,15 +74,15 @@ Channel acceleration(const Body& body, const Sampling& sampling) {
       bend += c.bend / 3;
       depth += c.value / 3;
     }
-    const double down = tilt.cosine(s, how.rock * depth / 50, dice);
+    const double down = tilt.cosine(s, how.rock * depth / 50);
     double felt = kGravity * down - (1 + how.mattress) * bend / 1000;
     if (how.vehicle > 0) {
-      felt += how.vehicle * vehicle.next(dice) * down;
+      felt += how.vehicle * vehicle.next() * down;
     }
     if (how.handling > 0) {
-      felt += handling.next(s, dice);
+      felt += handling.next(s);
     }
-    return felt + how.sensorDrift * zero.next(dice) + how.sensorHiss * grain(dice);
+    return felt + how.sensorDrift * zero.next() + how.sensorHiss * hiss.next();
   });
 }
 
@@ -89,9 +90,10 @@ Channel depth(const Body& body, const Sampling& sampling) {
   Dice dice = diceFor(body, 2);
   const Chest chest(body.presses);
   Chest::Follower follower = chest.follow();
-  Walk zero(15, sampling.rateHz);
+  Walk zero(15, sampling.rateHz, dice);
+  Hiss hiss(sampling.rateHz, sampling.rateHz, dice);
   return channelOf(body, sampling, "depth", "mm", "Chest compression depth", [&](double s) {
-    return follower.at(s).value + 0.25 * zero.next(dice) + 0.15 * grain(dice);
+    return follower.at(s).value + 0.25 * zero.next() + 0.15 * hiss.next();
   });
 }
 
@@ -103,12 +105,13 @@ Channel force(const Body& body, const Sampling& sampling) {
   double stiff = dice.between(2.5, 5);
   const double harder = dice.between(0.05, 0.12), damping = dice.between(0.05, 0.25);
   const double softer = 1 - 0.0008 / sampling.rateHz;
-  Walk zero(15, sampling.rateHz);
+  Walk zero(15, sampling.rateHz, dice);
+  Hiss hiss(sampling.rateHz, sampling.rateHz, dice);
   return channelOf(body, sampling, "force", "N", "Compression force", [&](double s) {
     const Curve c = follower.at(s);
     stiff *= c.value > 5 ? softer : 1;
     const double pushed = c.value * (stiff + harder * c.value) + damping * c.slope;
-    return std::max(0.0, pushed) + 1.5 * zero.next(dice) + 1.0 * grain(dice);
+    return std::max(0.0, pushed) + 1.5 * zero.next() + 1.0 * hiss.next();
   });
 }
 

@@ -63,7 +63,8 @@ Circumstances drawCircumstances(Dice& dice) {
   how.handling = oneIn(dice, 6) ? dice.between(0.5, 2) : 0;
   how.mattress = oneIn(dice, 3) ? dice.between(0.1, 0.5) : 0;
   how.baseOhm = dice.between(50, 130);
-  how.chestOhm = dice.between(0.25, 1.4) * (oneIn(dice, 2) ? -1 : 1);
+  how.chestOhm = dice.between(0.25, 1.4);
+  how.chestOhm = oneIn(dice, 2) ? -how.chestOhm : how.chestOhm;
   how.breathOhm = dice.between(0.5, 1.8);
   how.chestLag = dice.between(0, 0.06);
   how.chestEcho = dice.between(-0.25, 0.25);

@@ -27,16 +27,16 @@ double grain(Dice& dice) {
   return (static_cast<double>(sum) - kMiddle) / kDeviation;
 }
 
-Hiss::Hiss(double cornerHz, double rateHz)
-    : keep_(keepOf(cornerHz, rateHz)), fresh_(std::sqrt(1 - keep_ * keep_)) {}
+Hiss::Hiss(double cornerHz, double rateHz, Dice& seeds)
+    : dice_(seeds.next()), keep_(keepOf(cornerHz, rateHz)), fresh_(std::sqrt(1 - keep_ * keep_)) {}
 
-double Hiss::next(Dice& dice) {
-  value_ = keep_ * value_ + fresh_ * grain(dice);
+double Hiss::next() {
+  value_ = keep_ * value_ + fresh_ * grain(dice_);
   return value_;
 }
 
-Resonance::Resonance(double hz, double widthHz, double rateHz)
-    : rateHz_(rateHz), keep_(std::clamp(1 - kPi * widthHz / rateHz, 0.0, 1.0)),
+Resonance::Resonance(double hz, double widthHz, double rateHz, Dice& seeds)
+    : dice_(seeds.next()), rateHz_(rateHz), keep_(std::clamp(1 - kPi * widthHz / rateHz, 0.0, 1.0)),
       fresh_(std::sqrt(1 - keep_ * keep_)) {
   tune(hz);
 }
@@ -46,22 +46,24 @@ void Resonance::tune(double hz) {
   sine_ = sineOfTurns(hz / rateHz_);
 }
 
-double Resonance::next(Dice& dice) {
-  const double real = keep_ * (cosine_ * real_ - sine_ * imaginary_) + fresh_ * grain(dice);
-  imaginary_ = keep_ * (sine_ * real_ + cosine_ * imaginary_) + fresh_ * grain(dice);
+double Resonance::next() {
+  const double real = keep_ * (cosine_ * real_ - sine_ * imaginary_) + fresh_ * grain(dice_);
+  imaginary_ = keep_ * (sine_ * real_ + cosine_ * imaginary_) + fresh_ * grain(dice_);
   real_ = real;
   return real_;
 }
 
-Vehicle::Vehicle(Dice& dice, double rateHz)
-    : bounce_(dice.between(1.2, 2.1), 0.5, rateHz), hop_(dice.between(9, 14), 3, rateHz),
-      engine_(dice.between(24, 33), 0.4, rateHz), road_(25, rateHz), strength_(6, rateHz) {}
+Vehicle::Vehicle(double rateHz, Dice& seeds)
+    : bounce_(seeds.between(1.2, 2.1), 0.5, rateHz, seeds),
+      hop_(seeds.between(9, 14), 3, rateHz, seeds),
+      engine_(seeds.between(24, 33), 0.4, rateHz, seeds), road_(25, rateHz, seeds),
+      strength_(6, rateHz, seeds) {}
 
-double Vehicle::next(Dice& dice) {
+double Vehicle::next() {
   // Mean square of the strength: 0.9^2 + 0.43^2 = 1.
-  const double strength = std::clamp(0.9 + 0.43 * strength_.next(dice), 0.1, 2.5);
-  return strength * (0.55 * bounce_.next(dice) + 0.68 * hop_.next(dice) + 0.2 * engine_.next(dice) +
-                     0.44 * road_.next(dice));
+  const double strength = std::clamp(0.9 + 0.43 * strength_.next(), 0.1, 2.5);
+  return strength *
+         (0.55 * bounce_.next() + 0.68 * hop_.next() + 0.2 * engine_.next() + 0.44 * road_.next());
 }
 
 std::vector<Jolt> joltsBetween(double from, double to, double perMinute, Dice& dice) {
@@ -71,7 +73,7 @@ std::vector<Jolt> joltsBetween(double from, double to, double perMinute, Dice& d
   const int chances = static_cast<int>(100 + 10 * mean);
   for (int i = 0; i < chances; ++i) {
     const double chance = dice.between(0, 1), s = dice.between(from, to);
-    const double size = dice.between(0.3, 1) * (dice.between(0, 1) < 0.5 ? -1 : 1);
+    const double side = dice.between(0, 1) < 0.5 ? -1 : 1, size = side * dice.between(0.3, 1);
     const double fade = dice.between(0.2, 2.5);
     if (chance < mean / chances) {
       jolts.push_back({s, size, fade});

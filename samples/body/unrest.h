@@ -1,5 +1,6 @@
 /// What disturbs a signal: hiss, wandering, resonances, jolts. All of it from dice, additions and
-/// multiplications, the same on every machine.
+/// multiplications, the same on every machine. Each has dice of its own, seeded by those it is made
+/// with, so that it does not matter in which order they are asked.
 #pragma once
 
 #include "samples/dice.h"
@@ -16,10 +17,11 @@ namespace afterbeat::samples::body {
 class Hiss {
 public:
   /// `cornerHz` > 0; at half the rate and above it is white.
-  Hiss(double cornerHz, double rateHz);
-  double next(Dice& dice);
+  Hiss(double cornerHz, double rateHz, Dice& seeds);
+  double next();
 
 private:
+  Dice dice_;
   double keep_, fresh_, value_ = 0;
 };
 
@@ -27,12 +29,13 @@ private:
 class Resonance {
 public:
   /// `widthHz`: between the points of half power.
-  Resonance(double hz, double widthHz, double rateHz);
-  double next(Dice& dice);
+  Resonance(double hz, double widthHz, double rateHz, Dice& seeds);
+  double next();
   /// From here on around another frequency.
   void tune(double hz);
 
 private:
+  Dice dice_;
   double rateHz_, keep_, fresh_;
   double cosine_ = 1, sine_ = 0, real_ = 0, imaginary_ = 0;
 };
@@ -40,8 +43,8 @@ private:
 /// A slow walk around 0 that is pulled back: deviation 1, forgets itself in `seconds`.
 class Walk {
 public:
-  Walk(double seconds, double rateHz) : hiss_(1 / (kTwoPi * seconds), rateHz) {}
-  double next(Dice& dice) { return hiss_.next(dice); }
+  Walk(double seconds, double rateHz, Dice& seeds) : hiss_(1 / (kTwoPi * seconds), rateHz, seeds) {}
+  double next() { return hiss_.next(); }
 
 private:
   static constexpr double kTwoPi = 6.283185307179586;
@@ -53,8 +56,8 @@ private:
 /// drives now harder, now softer. Deviation about 1. Shares are the author's guess.
 class Vehicle {
 public:
-  Vehicle(Dice& dice, double rateHz);
-  double next(Dice& dice);
+  Vehicle(double rateHz, Dice& seeds);
+  double next();
 
 private:
   Resonance bounce_, hop_, engine_;
@@ -71,7 +74,7 @@ struct Jolt {
   double fade = 1;
 };
 
-/// Jolts in no order between `from` and `to`, so many a minute on average.
+/// Jolts in time order between `from` and `to`, so many a minute on average.
 [[nodiscard]] std::vector<Jolt> joltsBetween(double from, double to, double perMinute, Dice& dice);
 
 /// The sum of jolts along a time that goes in equal steps.

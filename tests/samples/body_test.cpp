@@ -177,7 +177,8 @@ int crossings(const std::vector<double>& values) {
 TEST(Fibrillation, IsAsHighAsToldAndNeverOneTone) {
   for (const double amplitude : {0.08, 0.15, 0.3, 0.6}) {
     for (const std::uint64_t seed : {1, 2, 3}) {
-      Fibrillation fibrillation(Dice(seed), 250);
+      Dice dice(seed);
+      Fibrillation fibrillation(250, dice);
       std::vector<double> values;
       for (int i = 0; i < 250 * 120; ++i) {
         values.push_back(fibrillation.next(amplitude));
