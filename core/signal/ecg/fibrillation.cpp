@@ -13,7 +13,7 @@ namespace afterbeat {
 namespace {
 
 constexpr double kAmsaLowHz = 2, kAmsaHighHz = 48;
-constexpr double kLeastRateHz = 2 * kAmsaHighHz;
+constexpr double kTooLowHz = 2 * kAmsaHighHz;
 constexpr double kDominantLowHz = 2, kDominantHighHz = 12;
 constexpr double kSmoothHz = 30;
 constexpr Duration kMovedAside = std::chrono::milliseconds(300);
@@ -117,7 +117,7 @@ tl::expected<Fibrillation, EcgObstacle> fibrillationBefore(const SignalView& ecg
                                                            std::span<const FaultyStretch> faults,
                                                            std::span<const Interval> moved,
                                                            Duration length) {
-  if (ecg.rateHz < kLeastRateHz) {
+  if (ecg.rateHz <= kTooLowHz) {
     return tl::unexpected(EcgObstacle::rateTooLow);
   }
   const auto count = std::llround(seconds(length) * ecg.rateHz);

@@ -16,7 +16,7 @@ namespace afterbeat {
 enum class EcgObstacle : std::uint8_t {
   /// The stretch is not recorded from its begin to its end.
   notRecorded,
-  /// Fewer than 96 samples a second: the highest frequencies are not there.
+  /// 96 samples a second or fewer: the highest frequencies are not there.
   rateTooLow,
   missingSamples,
   saturated,
@@ -61,7 +61,7 @@ struct Fibrillation {
 fibrillationBefore(const SignalView& ecg, Time end, std::span<const FaultyStretch> faults,
                    std::span<const Interval> moved, Duration length = std::chrono::seconds(2));
 
-/// The same of samples without gap or fault; at least 1 s of them, and 96 a second.
+/// The same of samples without gap or fault; at least 1 s of them, and more than 96 a second.
 [[nodiscard]] Fibrillation fibrillationOf(std::span<const double> values, double rateHz);
 
 } // namespace afterbeat

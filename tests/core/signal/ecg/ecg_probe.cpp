@@ -1,7 +1,9 @@
 /// Reads doubles (mV, NaN where missing) from standard input, and writes what was found in them.
 ///   ecg_probe beats RATE            times of beats in seconds
 ///   ecg_probe faults RATE           kind (as numbered), begin and end in seconds of each
+///   ecg_probe amsa RATE             amplitude spectrum area in mV Hz of all of it
 #include "core/signal/ecg/beats.h"
+#include "core/signal/ecg/fibrillation.h"
 #include "core/signal/ecg/quality.h"
 
 #include <cstdio>
@@ -46,6 +48,10 @@ int main(int argc, char** argv) {
       output(seconds(stretch.where.begin));
       output(seconds(stretch.where.end));
     }
+    return 0;
+  }
+  if (what == "amsa") {
+    output(fibrillationOf(values, ecg.rateHz).amsaMvHz);
     return 0;
   }
   return 2;
