@@ -30,7 +30,8 @@ double sizeOf(const QFont& font) {
 Lettering::Lettering(const QFont& font)
     : size_(sizeOf(font)), regular_(master(font, QFont::Normal)),
       medium_(master(font, QFont::Medium)), bold_(master(font, QFont::Bold)),
-      regularMetrics_(regular_), mediumMetrics_(medium_), boldMetrics_(bold_) {}
+      regularMetrics_(regular_), mediumMetrics_(medium_), boldMetrics_(bold_),
+      capHeight_(boldMetrics_.capHeight()) {}
 
 const QFontMetricsF& Lettering::metrics(Weight weight) const {
   switch (weight) {
@@ -45,11 +46,18 @@ const QFontMetricsF& Lettering::metrics(Weight weight) const {
 }
 
 double Lettering::width(const QString& text, double size, Weight weight) const {
-  return metrics(weight).horizontalAdvance(text) * size / kMasterSize;
+  // The same seconds are written beside hundreds of pauses.
+  auto& known = widths_[static_cast<std::size_t>(weight)];
+  const auto at = known.constFind(text);
+  const double advance = at != known.constEnd() ? *at : metrics(weight).horizontalAdvance(text);
+  if (at == known.constEnd()) {
+    known.insert(text, advance);
+  }
+  return advance * size / kMasterSize;
 }
 
 double Lettering::capHeight(double size) const {
-  return boldMetrics_.capHeight() * size / kMasterSize;
+  return capHeight_ * size / kMasterSize;
 }
 
 double Lettering::ascent(double size) const {

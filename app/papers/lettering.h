@@ -2,8 +2,11 @@
 /// that one layout serves screen, printer and PDF.
 #pragma once
 
+#include <array>
+
 #include <QFont>
 #include <QFontMetricsF>
+#include <QHash>
 #include <QPointF>
 #include <QString>
 
@@ -15,7 +18,7 @@ namespace afterbeat::papers {
 enum class Weight : unsigned char { regular, medium, bold };
 
 /// Measures and paints text of one family without ligatures (so that text can be searched in a
-/// PDF).
+/// PDF). Remembers the widths it measured: for one thread at a time.
 class Lettering {
 public:
   explicit Lettering(const QFont& font);
@@ -38,6 +41,9 @@ private:
   double size_;
   QFont regular_, medium_, bold_;
   QFontMetricsF regularMetrics_, mediumMetrics_, boldMetrics_;
+  double capHeight_;
+  /// Widths that were asked for, by weight.
+  mutable std::array<QHash<QString, double>, 3> widths_;
 };
 
 } // namespace afterbeat::papers

@@ -296,10 +296,17 @@ private:
     return here > shown(before) && here >= shown(after);
   }
 
+  /// Pauses are in time order and do not overlap.
+  [[nodiscard]] std::vector<PauseShown>::const_iterator firstPauseAfter(Time t) const {
+    return std::partition_point(model_.pauses.begin(), model_.pauses.end(),
+                                [t](const PauseShown& pause) { return pause.stretch.end <= t; });
+  }
+
   void placePauses(bool beyond) {
-    for (const PauseShown& pause : model_.pauses) {
-      if (pause.beyondLimit != beyond || pause.stretch.end <= row_.begin ||
-          pause.stretch.begin >= row_.end || !hasLargestPart(pause.stretch)) {
+    for (auto at = firstPauseAfter(row_.begin);
+         at != model_.pauses.end() && at->stretch.begin < row_.end; ++at) {
+      const PauseShown& pause = *at;
+      if (pause.beyondLimit != beyond || !hasLargestPart(pause.stretch)) {
         continue;
       }
       const auto [from, to] = clipped(pause.stretch);

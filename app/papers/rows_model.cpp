@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 
 namespace afterbeat::papers {
 
@@ -105,6 +106,9 @@ void addRuns(RowsModel& model, const Record& record, const Figures& figures) {
 }
 
 void addPauses(RowsModel& model, const Figures& figures) {
+  const QString secondsWords = model.words(QT_TRANSLATE_NOOP("Papers", "%1 s"));
+  // Words by what is written, in tenths: a long record has thousands of pauses and few lengths.
+  std::map<std::pair<long long, bool>, QStringList> known;
   for (const Pause& pause : figures.pauses) {
     PauseShown shown;
     shown.stretch = pause.stretch;
@@ -114,8 +118,13 @@ void addPauses(RowsModel& model, const Figures& figures) {
     // A length that rounds to its limit, yet is beyond it, keeps a decimal, or it would seem
     // within.
     const bool close = shown.beyondLimit && std::round(length) <= *limit;
-    const QString number = model.words.number(length, close ? 1 : 0);
-    shown.words = {model.words(QT_TRANSLATE_NOOP("Papers", "%1 s")).arg(number), number};
+    const long long tenths = close ? std::llround(length * 10) : std::llround(length) * 10;
+    QStringList& wording = known[{tenths, close}];
+    if (wording.isEmpty()) {
+      const QString number = model.words.number(static_cast<double>(tenths) / 10, close ? 1 : 0);
+      wording = {secondsWords.arg(number), number};
+    }
+    shown.words = wording;
     model.pauses.push_back(std::move(shown));
   }
 }
@@ -306,13 +315,15 @@ void addEntries(RowsModel& model, const Record& record) {
 }
 
 void addLabels(RowsModel& model, const Record& record) {
+  const auto zero =
+      clockTrust(record) != ClockTrust::none ? wallTimeAt(record, Time{}) : std::nullopt;
   for (int i = 0; i < model.rowCount(); ++i) {
     RowLabel label;
     label.minutes = model.words(QT_TRANSLATE_NOOP("Papers", "%1–%2 min")).arg(2 * i).arg(2 * i + 2);
-    if (clockTrust(record) != ClockTrust::none) {
-      if (const auto wall = wallTimeAt(record, model.row(i).begin)) {
-        label.clock = model.words.clock(*wall).left(5);
-      }
+    if (zero) {
+      WallTime wall = *zero;
+      wall.utc += model.row(i).begin.time_since_epoch();
+      label.clock = model.words.clock(wall).left(5);
     }
     model.labels.push_back(std::move(label));
   }

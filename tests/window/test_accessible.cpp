@@ -178,7 +178,7 @@ TEST_F(Accessible, RowsAndWavesSayInWordsWhatTheyShow) {
     EXPECT_GT(face->text(QAccessible::Description).size(), 60)
         << picture->metaObject()->className();
   }
-  const QString rows = page_->rows()->canvas()->accessibleDescription();
+  const QString rows = page_->rows()->canvas()->asText();
   EXPECT_TRUE(rows.contains("shock 4")) << rows.toStdString();
   EXPECT_TRUE(rows.contains("circulation returned")) << rows.toStdString();
 }

@@ -31,7 +31,7 @@ TEST_F(Opening, ASampleShowsItsHeaderFiguresRowsAndWaves) {
   EXPECT_FALSE(header.contains("DRILL")) << header.toStdString();
   EXPECT_EQ(page_->headlines()->cards().size(), 6);
   EXPECT_GT(page_->waves()->plot()->trackCount(), 1);
-  EXPECT_FALSE(page_->rows()->canvas()->accessibleDescription().isEmpty());
+  EXPECT_FALSE(page_->rows()->canvas()->asText().isEmpty());
   EXPECT_TRUE(window_.windowTitle().contains("Ferry terminal"));
 }
 

@@ -222,8 +222,8 @@ TEST_F(WavesTools, MovingTheViewByWholeBinsShiftsThePictureAndChangesNoColumn) {
     window_.selection().setStretch({from, from + pixelsLong(width)});
     QCoreApplication::processEvents();
     std::map<double, std::pair<double, double>> columns;
-    for (const auto& point : *plot_->graph(0)->data()) {
-      auto [at, fresh] = columns.try_emplace(point.key, point.value, point.value);
+    for (const auto& point : plot_->points(0)) {
+      auto [at, fresh] = columns.try_emplace(point.seconds, point.value, point.value);
       if (!fresh) {
         at->second = std::minmax({at->second.first, at->second.second, point.value});
       }
@@ -258,8 +258,8 @@ TEST_F(WavesTools, AGapIsSaidAndNoLineCrossesIt) {
   window_.selection().setCursor(at(12));
   EXPECT_EQ(plot_->valueText(0), "no signal");
   bool lifted = false;
-  for (const auto& point : *plot_->graph(0)->data()) {
-    lifted |= point.key > 10.9 && point.key <= 14 && std::isnan(point.value);
+  for (const auto& point : plot_->points(0)) {
+    lifted |= point.seconds > 10.9 && point.seconds <= 14 && std::isnan(point.value);
   }
   EXPECT_TRUE(lifted);
   EXPECT_TRUE(plot_->asText().contains("ECG"));
@@ -273,6 +273,23 @@ TEST_F(WavesTools, AProblemOfALineWithATimeStandsAtItsMoment) {
   window_.selection().setStretch({at(60), at(80)});
   EXPECT_TRUE(plot_->asText().contains(QStringLiteral("problem in line %1").arg(line)))
       << plot_->asText().toStdString();
+}
+
+/// Values of a moment that is not in view would be read as those of what is.
+TEST_F(WavesTools, NoValuesStandBesideTracksForAMomentOutOfView) {
+  open(sample("ferry-terminal.resuslog"));
+  window_.selection().setStretch({at(60), at(80)});
+  window_.selection().setCursor(at(70));
+  QCoreApplication::processEvents();
+  const QImage pointed = plot_->grab().toImage();
+  window_.selection().setCursor(at(200));
+  window_.selection().setStretch({at(60), at(80)});
+  QCoreApplication::processEvents();
+  const QImage elsewhere = plot_->grab().toImage();
+  window_.selection().setCursor(std::nullopt);
+  QCoreApplication::processEvents();
+  EXPECT_EQ(elsewhere, plot_->grab().toImage());
+  EXPECT_NE(elsewhere, pointed);
 }
 
 TEST_F(WavesTools, AScreenReaderGetsWhatTheWavesShow) {

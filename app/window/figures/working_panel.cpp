@@ -215,6 +215,9 @@ void WorkingPanel::refresh() {
 }
 
 void WorkingPanel::fitColumns() {
+  // Lengths and clock times are about as wide in every line; a figure may have twenty thousand.
+  constexpr int kLinesMeasured = 60;
+  table_->horizontalHeader()->setResizeContentsPrecision(kLinesMeasured);
   table_->resizeColumnToContents(WorkingModel::fromColumn);
   table_->resizeColumnToContents(WorkingModel::lengthColumn);
   const int rowHeight = table_->fontMetrics().height() + 6;

@@ -11,6 +11,9 @@ ElidedLabel::ElidedLabel(QWidget* parent) : QLabel(parent) {
 }
 
 void ElidedLabel::setWhole(const QString& text) {
+  if (text == whole_) {
+    return;
+  }
   whole_ = text;
   setAccessibleName(text);
   updateGeometry();

@@ -78,6 +78,10 @@ public:
     }
   }
 
+  /// Made when somebody listens.
+  [[nodiscard]] QString text(QAccessible::Text kind) const override {
+    return kind == QAccessible::Description ? canvas_->asText() : QAccessibleWidget::text(kind);
+  }
   [[nodiscard]] int childCount() const override { return canvas_->rowCount(); }
   [[nodiscard]] QAccessibleInterface* child(int index) const override {
     if (index < 0 || index >= canvas_->rowCount()) {

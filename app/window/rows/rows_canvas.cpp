@@ -44,10 +44,7 @@ RowsCanvas::RowsCanvas(Session& session, Selection& selection, QWidget* parent)
 }
 
 void RowsCanvas::refresh() {
-  picture_ = std::make_unique<papers::RowsPicture>(
-      session_.record(), session_.figures(),
-      [](const char* english) { return QCoreApplication::translate("Papers", english); });
-  setAccessibleDescription(picture_->asText());
+  picture_ = session_.loaded().rows;
   announcedRow_ = -1;
   layOut();
   updateWorking();
@@ -160,6 +157,10 @@ QSize RowsCanvas::sizeHint() const {
 
 int RowsCanvas::rowCount() const {
   return picture_ ? picture_->rowCount() : 0;
+}
+
+QString RowsCanvas::asText() const {
+  return picture_ ? picture_->asText() : QString();
 }
 
 QString RowsCanvas::rowText(int index) const {

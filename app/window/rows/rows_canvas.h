@@ -35,6 +35,8 @@ public:
   [[nodiscard]] const papers::RowsOverlay& overlay() const { return overlay_; }
 
   [[nodiscard]] int rowCount() const;
+  /// Everything the rows show, in words.
+  [[nodiscard]] QString asText() const;
   /// What a row says, and where it is in this widget.
   [[nodiscard]] QString rowText(int index) const;
   [[nodiscard]] QRect rowRect(int index) const;
@@ -85,7 +87,7 @@ private:
 
   Session& session_;
   Selection& selection_;
-  std::unique_ptr<papers::RowsPicture> picture_;
+  std::shared_ptr<const papers::RowsPicture> picture_;
   mutable std::unique_ptr<papers::RowsPlaced> placed_;
   papers::RowsOverlay overlay_;
   Look look_;

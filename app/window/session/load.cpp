@@ -181,10 +181,17 @@ tl::expected<Loaded, Refused> load(const LoadOrder& order, LoadWatch& watch) {
   return showRecord(std::move(loaded), 0, order.settings);
 }
 
+void computeWith(const FigureSettings& settings, Loaded& loaded) {
+  loaded.figures = std::make_shared<const Figures>(computeFigures(loaded.record(), settings));
+  loaded.rows = std::make_shared<const papers::RowsPicture>(
+      loaded.record(), *loaded.figures,
+      [](const char* english) { return QCoreApplication::translate("Papers", english); });
+}
+
 Loaded showRecord(Loaded from, std::size_t index, const FigureSettings& settings) {
   from.shown = index;
   from.waves = wavesOf(from.record());
-  from.figures = std::make_shared<const Figures>(computeFigures(from.record(), settings));
+  computeWith(settings, from);
   return from;
 }
 

@@ -1,6 +1,7 @@
 /// Reading a file for the window: everything the places show, made away from the window's thread.
 #pragma once
 
+#include "app/papers/rows.h"
 #include "core/measures/figures.h"
 #include "core/resuslog/read_log.h"
 #include "core/signal/trace.h"
@@ -34,6 +35,8 @@ struct Loaded {
   /// One for each channel of the record.
   std::shared_ptr<const std::vector<Wave>> waves;
   std::shared_ptr<const Figures> figures;
+  /// The rows of these figures.
+  std::shared_ptr<const papers::RowsPicture> rows;
 
   [[nodiscard]] const Record& record() const { return file->records[shown].record; }
 };
@@ -64,6 +67,9 @@ struct LoadWatch {
 
 /// Reads a log, or anything an importer knows. Needs no event loop; meant for a worker thread.
 [[nodiscard]] tl::expected<Loaded, Refused> load(const LoadOrder& order, LoadWatch& watch);
+
+/// Figures and rows of the record shown, for these settings.
+void computeWith(const FigureSettings& settings, Loaded& loaded);
 
 /// Another record of the same file.
 [[nodiscard]] Loaded showRecord(Loaded from, std::size_t index, const FigureSettings& settings);

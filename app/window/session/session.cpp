@@ -76,7 +76,7 @@ void Session::setSettings(const FigureSettings& settings) {
   }
   if (hasRecord()) {
     start([from = loaded_, settings](LoadWatch&) mutable -> Result {
-      from.figures = std::make_shared<const Figures>(computeFigures(from.record(), settings));
+      computeWith(settings, from);
       return from;
     });
   }

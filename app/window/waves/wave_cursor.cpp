@@ -30,7 +30,7 @@ QRectF boxAt(double middle, const QString& text, const QFontMetrics& metrics, co
   return {left, static_cast<double>(line.top()), width, static_cast<double>(line.height())};
 }
 
-void drawBox(QCPPainter& painter, const QRectF& box, const QString& text, const Look& look) {
+void drawBox(QPainter& painter, const QRectF& box, const QString& text, const Look& look) {
   painter.fillRect(box, look.paper);
   painter.setPen(QPen(look.ink, 1));
   painter.setBrush(Qt::NoBrush);
@@ -58,18 +58,19 @@ QString rulerWords(const Ruler& ruler, const TrackFrame& track) {
   return parts.join(QStringLiteral("  ·  "));
 }
 
-WaveCursor::WaveCursor(QCustomPlot* plot, const QString& layer, const WaveScene& scene)
-    : QCPLayerable(plot, layer), scene_(scene) {}
-
-void WaveCursor::draw(QCPPainter* painter) {
+void WaveCursor::paint(QPainter& painter) {
   rulerBox_ = {};
   if (!scene_.lane || scene_.tracks.empty()) {
     return;
   }
-  painter->setAntialiasing(false);
-  drawUnits(*painter);
-  drawCursor(*painter);
-  drawRuler(*painter);
+  drawUnits(painter);
+  drawCursor(painter);
+  drawRuler(painter);
+}
+
+std::optional<Time> WaveCursor::inView() const {
+  const QCPRange range = scene_.lane->axis(QCPAxis::atBottom)->range();
+  return scene_.cursor && range.contains(seconds(*scene_.cursor)) ? scene_.cursor : std::nullopt;
 }
 
 /// The line of clock times between the lane and the first track.
@@ -79,34 +80,35 @@ QRect WaveCursor::axisLine() const {
   return {lane.left(), lane.bottom() + 2, lane.width(), bottom - lane.bottom() - 4};
 }
 
-void WaveCursor::drawUnits(QCPPainter& painter) const {
+void WaveCursor::drawUnits(QPainter& painter) const {
   QFont name = scene_.look.rows.font;
   name.setBold(true);
   const int nameHeight = QFontMetrics(name).height();
+  const auto cursor = inView();
+  painter.setFont(smallFont(scene_.look.rows.font, cursor.has_value()));
+  painter.setPen(cursor ? scene_.look.ink : scene_.look.faintInk);
   for (const TrackFrame& track : scene_.tracks) {
     const int top = track.rect->top() + std::max(0, (track.rect->height() - 2 * nameHeight) / 2);
-    painter.setFont(smallFont(scene_.look.rows.font, scene_.cursor.has_value()));
-    painter.setPen(scene_.cursor ? scene_.look.ink : scene_.look.faintInk);
     painter.drawText(QPointF(kPad * 4, top + nameHeight + painter.fontMetrics().ascent()),
-                     scene_.cursor ? valueWords(track, *scene_.cursor) : track.unit);
+                     cursor ? valueWords(track, *cursor) : track.unit);
   }
 }
 
-void WaveCursor::drawCursor(QCPPainter& painter) const {
-  const QCPRange range = scene_.lane->axis(QCPAxis::atBottom)->range();
-  if (!scene_.cursor || !range.contains(seconds(*scene_.cursor))) {
+void WaveCursor::drawCursor(QPainter& painter) const {
+  const auto cursor = inView();
+  if (!cursor) {
     return;
   }
-  const double x = pixelOf(*scene_.lane, *scene_.cursor);
+  const double x = pixelOf(*scene_.lane, *cursor);
   painter.setPen(QPen(scene_.look.accent, 1));
   painter.drawLine(QPointF(x, axisLine().bottom()),
                    QPointF(x, scene_.tracks.back().rect->rect().bottom()));
   painter.setFont(smallFont(scene_.look.rows.font, true));
-  const QString when = momentWords(*scene_.record, *scene_.cursor, true);
+  const QString when = momentWords(*scene_.record, *cursor, true);
   drawBox(painter, boxAt(x, when, painter.fontMetrics(), axisLine()), when, scene_.look);
 }
 
-void WaveCursor::drawRuler(QCPPainter& painter) {
+void WaveCursor::drawRuler(QPainter& painter) {
   if (!scene_.ruler || scene_.ruler->track >= scene_.tracks.size()) {
     return;
   }
@@ -114,7 +116,8 @@ void WaveCursor::drawRuler(QCPPainter& painter) {
   const QRect room = track.rect->rect();
   const QCPAxis& value = *track.rect->axis(QCPAxis::atLeft);
   painter.save();
-  painter.setClipRect(QRect(room.left(), 0, room.width() + 1, parentPlot()->height()));
+  painter.setClipRect(
+      QRect(room.left(), 0, room.width() + 1, scene_.tracks.back().rect->rect().bottom() + 1));
   painter.setPen(QPen(scene_.look.attention, 2));
   const double xs[] = {pixelOf(*track.rect, scene_.ruler->from),
                        pixelOf(*track.rect, scene_.ruler->to)};

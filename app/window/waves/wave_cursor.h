@@ -1,26 +1,25 @@
-/// The values at the moment that is pointed at, and the ruler between two moments. On a layer of
-/// their own, so that moving them draws no wave again.
+/// The values at the moment that is pointed at, and the ruler between two moments. Painted over the
+/// finished picture of the waves, so that moving them draws no wave again.
 #pragma once
 
 #include "app/window/waves/wave_marks.h"
 
 namespace afterbeat::window {
 
-class WaveCursor final : public QCPLayerable {
+class WaveCursor {
 public:
-  WaveCursor(QCustomPlot* plot, const QString& layer, const WaveScene& scene);
+  explicit WaveCursor(const WaveScene& scene) : scene_(scene) {}
+  void paint(QPainter& painter);
   /// The box of the ruler's words as it was drawn last; empty without a ruler. It stands over the
   /// tracks, where no wave is.
   [[nodiscard]] const QRectF& rulerBox() const { return rulerBox_; }
 
-protected:
-  void applyDefaultAntialiasingHint(QCPPainter*) const override {}
-  void draw(QCPPainter* painter) override;
-
 private:
-  void drawUnits(QCPPainter& painter) const;
-  void drawCursor(QCPPainter& painter) const;
-  void drawRuler(QCPPainter& painter);
+  void drawUnits(QPainter& painter) const;
+  void drawCursor(QPainter& painter) const;
+  void drawRuler(QPainter& painter);
+  /// The moment pointed at, where it is in view.
+  [[nodiscard]] std::optional<Time> inView() const;
   [[nodiscard]] QRect axisLine() const;
 
   const WaveScene& scene_;

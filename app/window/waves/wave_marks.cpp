@@ -62,12 +62,6 @@ Flag placeFor(const QStringList& words, double x, const QRect& line, const QFont
   return {};
 }
 
-void hatch(QPainter& painter, const QRectF& area, const QColor& color) {
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(QBrush(color, Qt::BDiagPattern));
-  painter.drawRect(area);
-}
-
 } // namespace
 
 double pixelOf(const QCPAxisRect& rect, Time t) {
@@ -121,16 +115,7 @@ void WaveShading::draw(QCPPainter* painter) {
     if (scene_.paperGrid && isEcg(*track.channel)) {
       drawPaperGrid(*painter, *track.rect, scene_.look);
     }
-    for (const papers::PauseShown& pause : scene_.marks->model.pauses) {
-      // Over hours a breath's pause is less than a pixel wide: the lane of words shows it.
-      constexpr double kLeastHatched = 2;
-      if (pause.stretch.touches(shown)) {
-        const QRectF area = spanIn(*track.rect, pause.stretch);
-        if (area.width() >= kLeastHatched) {
-          hatch(*painter, area, scene_.look.waveGrid);
-        }
-      }
-    }
+    hatchPauses(*painter, track, shown);
     for (const Interval& gap : track.gaps) {
       if (!gap.touches(shown)) {
         continue;
@@ -146,6 +131,24 @@ void WaveShading::draw(QCPPainter* painter) {
       painter->drawText(area, Qt::AlignCenter, text);
     }
   }
+}
+
+void WaveShading::hatchPauses(QCPPainter& painter, const TrackFrame& track,
+                              const Interval& shown) const {
+  // Over hours a breath's pause is less than a pixel wide: the lane of words shows it.
+  constexpr double kLeastHatched = 2;
+  QVector<QRectF> areas;
+  for (const papers::PauseShown& pause : scene_.marks->model.pauses) {
+    if (pause.stretch.touches(shown)) {
+      const QRectF area = spanIn(*track.rect, pause.stretch);
+      if (area.width() >= kLeastHatched) {
+        areas.append(area);
+      }
+    }
+  }
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(QBrush(scene_.look.waveGrid, Qt::BDiagPattern));
+  painter.drawRects(areas);
 }
 
 WaveLabels::WaveLabels(QCustomPlot* plot, const QString& layer, const WaveScene& scene)
@@ -189,7 +192,8 @@ void WaveLabels::drawNames(QCPPainter& painter) const {
 
 void WaveLabels::drawHands(QCPPainter& painter, const QRect& line) const {
   const Interval shown = shownIn(*scene_.lane);
-  const Look& look = scene_.look;
+  QVector<QRectF> bars;
+  std::vector<std::pair<const papers::PauseShown*, QRectF>> written;
   for (const papers::PauseShown& pause : scene_.marks->model.pauses) {
     if (!pause.stretch.touches(shown)) {
       continue;
@@ -197,34 +201,55 @@ void WaveLabels::drawHands(QCPPainter& painter, const QRect& line) const {
     QRectF bar = spanIn(*scene_.lane, pause.stretch);
     bar.setTop(line.top() + 1);
     bar.setBottom(line.bottom() - 1);
-    hatch(painter, bar, look.rows.hatch);
-    painter.setFont(smallFont(look.rows.font, pause.beyondLimit));
-    const QFontMetrics metrics(painter.font());
-    const QString length = pause.words.isEmpty() ? QString() : pause.words.front();
-    const QString text =
-        fitting({QCoreApplication::translate("WaveMarks", "hands off %1").arg(length), length},
-                metrics, bar.width() - 4 * kPad);
-    if (text.isEmpty()) {
-      continue;
+    bars.append(bar);
+    // Not even a digit fits into less.
+    constexpr double kLeastWritten = 6 * kPad;
+    if (bar.width() >= kLeastWritten) {
+      written.emplace_back(&pause, bar);
     }
-    const QRectF paper(bar.center().x() - metrics.horizontalAdvance(text) / 2.0 - kPad, bar.top(),
-                       metrics.horizontalAdvance(text) + 2 * kPad, bar.height());
-    painter.fillRect(paper, look.paper);
-    painter.setPen(pause.beyondLimit ? look.attention : look.ink);
-    painter.drawText(paper, Qt::AlignCenter, text);
   }
-  painter.setPen(QPen(look.rows.handsOn, 1));
-  // Single compressions, where they can be told apart.
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(QBrush(scene_.look.rows.hatch, Qt::BDiagPattern));
+  painter.drawRects(bars);
+  for (const auto& [pause, bar] : written) {
+    writeLength(painter, *pause, bar);
+  }
+  drawCompressions(painter, line);
+}
+
+void WaveLabels::writeLength(QCPPainter& painter, const papers::PauseShown& pause,
+                             const QRectF& bar) const {
+  const Look& look = scene_.look;
+  painter.setFont(smallFont(look.rows.font, pause.beyondLimit));
+  const QFontMetrics metrics(painter.font());
+  const QString length = pause.words.isEmpty() ? QString() : pause.words.front();
+  const QString text =
+      fitting({QCoreApplication::translate("WaveMarks", "hands off %1").arg(length), length},
+              metrics, bar.width() - 4 * kPad);
+  if (text.isEmpty()) {
+    return;
+  }
+  const QRectF paper(bar.center().x() - metrics.horizontalAdvance(text) / 2.0 - kPad, bar.top(),
+                     metrics.horizontalAdvance(text) + 2 * kPad, bar.height());
+  painter.fillRect(paper, look.paper);
+  painter.setPen(pause.beyondLimit ? look.attention : look.ink);
+  painter.drawText(paper, Qt::AlignCenter, text);
+}
+
+/// Single compressions, where they can be told apart.
+void WaveLabels::drawCompressions(QCPPainter& painter, const QRect& line) const {
   constexpr double kApart = 3;
+  const Interval shown = shownIn(*scene_.lane);
   const double perSecond = line.width() / seconds(shown.length());
   if (perSecond * 0.5 < kApart) {
     return;
   }
-  for (const Time t : scene_.marks->figures->compressions) {
-    if (shown.holds(t)) {
-      const double x = pixelOf(*scene_.lane, t);
-      painter.drawLine(QPointF(x, line.top() + 2), QPointF(x, line.bottom() - 2));
-    }
+  painter.setPen(QPen(scene_.look.rows.handsOn, 1));
+  const std::vector<Time>& all = scene_.marks->figures->compressions;
+  for (auto at = std::lower_bound(all.begin(), all.end(), shown.begin);
+       at != all.end() && *at <= shown.end; ++at) {
+    const double x = pixelOf(*scene_.lane, *at);
+    painter.drawLine(QPointF(x, line.top() + 2), QPointF(x, line.bottom() - 2));
   }
 }
 
@@ -242,8 +267,10 @@ void WaveLabels::drawBars(QCPPainter& painter, const QRect& line) const {
                              QRectF(span.left(), line.bottom() - 3, std::max(2.0, span.width()), 4),
                              mark.kind, scene_.look.rows, 1);
     const double begin = std::max(span.left(), taken);
-    const QString text = fitting(mark.words, metrics, line.right() - begin);
-    if (begin <= span.right() + kPad && !text.isEmpty()) {
+    const QString text = begin <= span.right() + kPad
+                             ? fitting(mark.words, metrics, line.right() - begin)
+                             : QString();
+    if (!text.isEmpty()) {
       painter.fillRect(
           QRectF(begin - 1, line.top(), metrics.horizontalAdvance(text) + 2, line.height() - 3),
           scene_.look.paper);

@@ -3,6 +3,7 @@
 
 #include "app/papers/rows_model.h"
 #include "app/window/look/look.h"
+#include "core/signal/trace.h"
 
 #include <qcustomplot.h>
 
@@ -26,6 +27,9 @@ struct TrackFrame {
   /// Decimals that suit the channel's usual range.
   int decimals = 2;
   std::vector<Interval> gaps;
+  /// The line of what is shown.
+  std::vector<TracePoint> points = {};
+  QColor color = {};
 };
 
 /// Two moments of one track, to measure between.
@@ -61,6 +65,8 @@ protected:
   void draw(QCPPainter* painter) override;
 
 private:
+  void hatchPauses(QCPPainter& painter, const TrackFrame& track, const Interval& shown) const;
+
   const WaveScene& scene_;
 };
 
@@ -76,6 +82,8 @@ protected:
 private:
   void drawNames(QCPPainter& painter) const;
   void drawHands(QCPPainter& painter, const QRect& line) const;
+  void writeLength(QCPPainter& painter, const papers::PauseShown& pause, const QRectF& bar) const;
+  void drawCompressions(QCPPainter& painter, const QRect& line) const;
   void drawBars(QCPPainter& painter, const QRect& line) const;
   void drawLines(QCPPainter& painter, const QRect& line) const;
   void drawFlags(QCPPainter& painter, const QRect& line) const;

@@ -3,6 +3,7 @@
 #include "app/window/look/figure_words.h"
 #include "app/window/session/selection.h"
 #include "app/window/waves/paper_grid.h"
+#include "app/window/waves/wave_lines.h"
 
 #include <algorithm>
 #include <limits>
@@ -17,7 +18,6 @@ constexpr int kRightMargin = 16;
 constexpr int kLeastTrack = 30;
 const QString kShadingLayer = QStringLiteral("shading");
 const QString kLabelsLayer = QStringLiteral("labels");
-const QString kCursorLayer = QStringLiteral("cursor");
 
 QString nameOf(const Channel& channel) {
   if (!channel.label.empty()) {
@@ -106,17 +106,16 @@ QString WavesPlot::quantityWords(const QString& quantity) {
 }
 
 WavesPlot::WavesPlot(Selection& selection, QWidget* parent)
-    : QCustomPlot(parent), selection_(selection), ticker_(new TimeTicker) {
+    : QCustomPlot(parent), selection_(selection), ticker_(new TimeTicker), cursor_(scene_) {
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("Waves of the selected stretch"));
   addLayer(kShadingLayer, layer(QStringLiteral("grid")), limBelow);
   addLayer(kLabelsLayer, layer(QStringLiteral("axes")), limAbove);
-  layer(kLabelsLayer)->setMode(QCPLayer::lmBuffered);
   new WaveShading(this, kShadingLayer, scene_);
+  new WaveLines(this, layer(QStringLiteral("main"))->name(), scene_);
   new WaveLabels(this, kLabelsLayer, scene_);
-  addLayer(kCursorLayer, layer(kLabelsLayer), limAbove);
-  layer(kCursorLayer)->setMode(QCPLayer::lmBuffered);
-  cursor_ = new WaveCursor(this, kCursorLayer, scene_);
+  // Everything in the window that changed is painted at once.
+  setPlottingHint(QCP::phImmediateRefresh, false);
   setMouseTracking(true);
   grabGesture(Qt::PinchGesture);
   connect(&selection_, &Selection::cursorChanged, this, &WavesPlot::followCursor);
@@ -128,9 +127,8 @@ WavesPlot::WavesPlot(Selection& selection, QWidget* parent)
 }
 
 void WavesPlot::clearAll() {
-  clearGraphs();
   plotLayout()->clear();
-  tracks_.clear();
+  channels_.clear();
   scene_.tracks.clear();
   scene_.lane = nullptr;
   scene_.marks.reset();
@@ -146,7 +144,7 @@ void WavesPlot::show(const Loaded& loaded) {
     clearAll();
   }
   loaded_ = loaded;
-  papers::RowsModel model = papers::makeRowsModel(loaded.record(), *loaded.figures, words());
+  papers::RowsModel model = loaded.rows->model();
   markProblems(loaded, model);
   scene_.marks = std::make_shared<const WaveMarks>(WaveMarks{std::move(model), loaded.figures});
   if (same) {
@@ -230,14 +228,12 @@ void WavesPlot::addTrack(std::size_t channel, bool first) {
   auto ticks = QSharedPointer<QCPAxisTicker>(new QCPAxisTicker);
   ticks->setTickCount(3);
   value->setTicker(ticks);
-  auto* graph = addGraph(time, value);
-  graph->setAdaptiveSampling(false);
-  tracks_.push_back({channel, graph});
+  channels_.push_back(channel);
   scene_.tracks.push_back({rect, &source, nameOf(source), unitOf(source),
                            decimalsFor((*loaded_.waves)[channel].usual), gapsOf(source)});
 }
 
-int WavesPlot::leftMargin() const {
+int WavesPlot::neededLeftMargin() const {
   QFont bold = font();
   bold.setBold(true);
   const QFontMetrics metrics(bold);
@@ -255,14 +251,14 @@ void WavesPlot::setMargins() {
   if (!scene_.lane) {
     return;
   }
-  const int left = leftMargin();
+  left_ = neededLeftMargin();
   const int axisHeight = fontMetrics().height() + 12;
-  scene_.lane->setMargins({left, 2, kRightMargin, 0});
+  scene_.lane->setMargins({left_, 2, kRightMargin, 0});
   const int lane = laneHeight(font()) + 2;
   scene_.lane->setMinimumSize(50, lane);
   scene_.lane->setMaximumSize(QWIDGETSIZE_MAX, lane);
   for (std::size_t i = 0; i < scene_.tracks.size(); ++i) {
-    scene_.tracks[i].rect->setMargins({left, i == 0 ? axisHeight : 0, kRightMargin, 0});
+    scene_.tracks[i].rect->setMargins({left_, i == 0 ? axisHeight : 0, kRightMargin, 0});
   }
   setMinimumHeight(lane + trackCount() * (kLeastTrack + kSpacing) + axisHeight + 8);
 }
@@ -273,10 +269,10 @@ void WavesPlot::restyle() {
   setBackground(QBrush(look.paper));
   QFont small = font();
   small.setPointSizeF(small.pointSizeF() * 0.88);
-  for (std::size_t i = 0; i < tracks_.size(); ++i) {
-    const Channel& channel = loaded_.record().channels[tracks_[i].channel];
-    tracks_[i].graph->setPen(QPen(channel.quantity == "ecg" ? look.wave : look.rows.handsOn, 1));
-    for (QCPAxis* axis : scene_.tracks[i].rect->axes()) {
+  for (TrackFrame& track : scene_.tracks) {
+    const Channel& channel = *track.channel;
+    track.color = isEcg(channel) ? look.wave : look.rows.handsOn;
+    for (QCPAxis* axis : track.rect->axes()) {
       axis->setBasePen(QPen(look.line, 1));
       axis->setTickPen(QPen(look.faintInk, 1));
       axis->setSubTickPen(QPen(look.line, 1));
@@ -304,7 +300,7 @@ void WavesPlot::follow() {
     track.rect->axis(QCPAxis::atBottom)->setRange(range);
     track.rect->axis(QCPAxis::atTop)->setRange(range);
   }
-  const int plotWidth = std::max(50, width() - leftMargin() - kRightMargin);
+  const int plotWidth = std::max(50, width() - left_ - kRightMargin);
   const double label = fontMetrics().horizontalAdvance(QStringLiteral("00:00:00.0")) * 1.5;
   ticker_->setLeastStep(range.size() * label / plotWidth);
   feed();
@@ -313,23 +309,17 @@ void WavesPlot::follow() {
 }
 
 void WavesPlot::feed() {
-  const int plotWidth = std::max(50, width() - leftMargin() - kRightMargin);
+  const int plotWidth = std::max(50, width() - left_ - kRightMargin);
   const int pixels = static_cast<int>(std::ceil(plotWidth * devicePixelRatioF()));
-  for (const Track& track : tracks_) {
-    const auto points =
-        traceOf(loaded_.record().channels[track.channel], (*loaded_.waves)[track.channel].pyramid,
+  for (std::size_t i = 0; i < channels_.size(); ++i) {
+    scene_.tracks[i].points =
+        traceOf(*scene_.tracks[i].channel, (*loaded_.waves)[channels_[i]].pyramid,
                 selection_.stretch(), pixels);
-    QVector<QCPGraphData> line;
-    line.reserve(static_cast<qsizetype>(points.size()));
-    for (const TracePoint& point : points) {
-      line.push_back({point.seconds, point.value});
-    }
-    track.graph->data()->set(line, true);
   }
 }
 
-int WavesPlot::pointCount(int track) const {
-  return tracks_[static_cast<std::size_t>(track)].graph->data()->size();
+const std::vector<TracePoint>& WavesPlot::points(int track) const {
+  return scene_.tracks[static_cast<std::size_t>(track)].points;
 }
 
 QString WavesPlot::asText() const {
@@ -379,6 +369,8 @@ void WavesPlot::changeEvent(QEvent* event) {
 
 void WavesPlot::paintEvent(QPaintEvent* event) {
   QCustomPlot::paintEvent(event);
+  QPainter painter(this);
+  cursor_.paint(painter);
   if (scene_.lane && replotted_) {
     emit painted();
   }

@@ -44,16 +44,16 @@ public:
   /// What the ruler says; empty without one.
   [[nodiscard]] QString rulerText() const;
   /// Where the ruler's words stand; never over a track.
-  [[nodiscard]] QRectF rulerBox() const { return cursor_->rulerBox(); }
+  [[nodiscard]] QRectF rulerBox() const { return cursor_.rulerBox(); }
   /// Begins a ruler at the cursor, or at the middle of what is shown.
   void startRuler();
   /// What is written at a track for the moment pointed at: its value there.
   [[nodiscard]] QString valueText(int track) const;
   /// Draws the selection's stretch.
   void follow();
-  [[nodiscard]] int trackCount() const { return static_cast<int>(tracks_.size()); }
-  /// Points handed to the plot for a track.
-  [[nodiscard]] int pointCount(int track) const;
+  [[nodiscard]] int trackCount() const { return static_cast<int>(channels_.size()); }
+  /// The line drawn in a track: two points a device pixel at most.
+  [[nodiscard]] const std::vector<TracePoint>& points(int track) const;
   /// What is drawn, in words.
   [[nodiscard]] QString asText() const;
   [[nodiscard]] QString spokenDescription() const override { return asText(); }
@@ -75,10 +75,6 @@ protected:
   void paintEvent(QPaintEvent* event) override;
 
 private:
-  struct Track {
-    std::size_t channel = 0;
-    QCPGraph* graph = nullptr;
-  };
   void addLane();
   void addTrack(std::size_t channel, bool first);
   void addTracks();
@@ -90,16 +86,20 @@ private:
   void fitTicks();
   void restyle();
   void feed();
-  [[nodiscard]] int leftMargin() const;
+  /// Room for names, units and values beside the tracks.
+  [[nodiscard]] int neededLeftMargin() const;
   [[nodiscard]] Time timeAtPixel(double x) const;
 
   Selection& selection_;
   Loaded loaded_;
   WaveScene scene_;
-  std::vector<Track> tracks_;
+  /// Beside `scene_.tracks`: the index of each track's channel.
+  std::vector<std::size_t> channels_;
   QSharedPointer<TimeTicker> ticker_;
-  WaveCursor* cursor_;
+  WaveCursor cursor_;
   QSet<QString> hidden_;
+  /// The left margin of lane and tracks.
+  int left_ = 0;
   std::optional<double> dragFrom_;
   /// Shift was held when the button went down: dragging measures.
   bool measuring_ = false;

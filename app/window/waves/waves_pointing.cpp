@@ -39,7 +39,7 @@ bool WavesPlot::event(QEvent* event) {
 }
 
 bool WavesPlot::pinch(QEvent* event) {
-  if (!scene_.lane || tracks_.empty()) {
+  if (!scene_.lane || channels_.empty()) {
     return false;
   }
   if (event->type() == QEvent::NativeGesture) {
@@ -67,7 +67,7 @@ bool WavesPlot::pinch(QEvent* event) {
 }
 
 void WavesPlot::wheelEvent(QWheelEvent* event) {
-  if (!scene_.lane || tracks_.empty()) {
+  if (!scene_.lane || channels_.empty()) {
     return;
   }
   const QPoint turned = event->angleDelta();
@@ -84,7 +84,7 @@ void WavesPlot::wheelEvent(QWheelEvent* event) {
 }
 
 void WavesPlot::mousePressEvent(QMouseEvent* event) {
-  if (event->button() != Qt::LeftButton || !scene_.lane || tracks_.empty()) {
+  if (event->button() != Qt::LeftButton || !scene_.lane || channels_.empty()) {
     return;
   }
   measuring_ = event->modifiers().testFlag(Qt::ShiftModifier);
@@ -99,7 +99,7 @@ void WavesPlot::mousePressEvent(QMouseEvent* event) {
 }
 
 void WavesPlot::mouseMoveEvent(QMouseEvent* event) {
-  if (!scene_.lane || tracks_.empty()) {
+  if (!scene_.lane || channels_.empty()) {
     return;
   }
   const double x = event->position().x();
@@ -152,7 +152,7 @@ void WavesPlot::moveCursor(double share, bool measuring) {
 
 void WavesPlot::keyPressEvent(QKeyEvent* event) {
   const bool shift = event->modifiers() == Qt::ShiftModifier;
-  if (!scene_.lane || tracks_.empty() || (event->modifiers() != Qt::NoModifier && !shift)) {
+  if (!scene_.lane || channels_.empty() || (event->modifiers() != Qt::NoModifier && !shift)) {
     QCustomPlot::keyPressEvent(event);
     return;
   }
@@ -188,7 +188,7 @@ void WavesPlot::keyPressEvent(QKeyEvent* event) {
 void WavesPlot::followCursor() {
   scene_.cursor = selection_.cursor();
   if (scene_.lane) {
-    cursor_->layer()->replot();
+    update();
   }
 }
 
@@ -198,7 +198,7 @@ void WavesPlot::setRuler(std::optional<Ruler> ruler) {
   }
   scene_.ruler = ruler;
   if (scene_.lane) {
-    cursor_->layer()->replot();
+    update();
   }
   emit rulerChanged();
 }

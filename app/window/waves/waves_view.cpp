@@ -140,6 +140,7 @@ QString WavesView::heading() const {
 }
 
 void WavesView::showRecord() {
+  moments_.emplace(session_.record());
   chooseTracks();
   plot_->show(session_.loaded());
   offerTracks();
@@ -156,14 +157,13 @@ void WavesView::showRecord() {
 }
 
 void WavesView::follow() {
-  if (!session_.hasRecord()) {
+  if (!session_.hasRecord() || !moments_) {
     return;
   }
   const Interval& shown = selection_.stretch();
   const bool tenths = shown.length() < Duration{10'000'000};
-  const Moments moments(session_.record());
   stretch_->setText(
-      tr("%1 to %2").arg(moments.words(shown.begin, tenths), moments.words(shown.end, tenths)));
+      tr("%1 to %2").arg(moments_->words(shown.begin, tenths), moments_->words(shown.end, tenths)));
   const Interval& extent = selection_.extent();
   const bool whole = shown.begin <= extent.begin && shown.end >= extent.end;
   QStringList what{whole ? tr("the whole record") : selection_.what(),

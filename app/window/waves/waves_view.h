@@ -1,6 +1,7 @@
 /// The place of the waves: what stretch is shown, its tracks, and moving and zooming by key.
 #pragma once
 
+#include "app/window/look/figure_words.h"
 #include <QKeySequence>
 #include <QList>
 #include <QWidget>
@@ -58,6 +59,8 @@ private:
   void restyle();
 
   Session& session_;
+  /// Clock times of the record shown.
+  std::optional<Moments> moments_;
   Selection& selection_;
   static constexpr int kMostTracks = 9;
   QLabel* stretch_;
