@@ -1,0 +1,56 @@
+/// Compressions, read off one waveform each.
+///
+/// All of them take a channel as it is (any rate from 20 Hz, any scale and offset, gaps and missing
+/// samples), give nothing for a channel of another quantity or an unusable unit, and cost a fixed
+/// amount a sample. Entries are in time order, `derived`, with a quality from 0 to 1 that tells how
+/// much a press is like its neighbours. A compression stands at its deepest point; where the chest
+/// is held down, in the middle of that time.
+///
+/// Depth is the way from the release before to the deepest point, as every sensor tells it; what is
+/// left at release (leaning) comes beside it where the sensor knows.
+///
+/// How series are found: pulses, then the most likely series of like pulses (see `findSeries`),
+/// then what is unlike its neighbours is cut off (see `trustedTrains`). Fewer than four presses in
+/// a row are not found.
+#pragma once
+
+#include "core/record/channel.h"
+#include "core/signal/findings.h"
+
+namespace afterbeat {
+
+/// Moment and depth of every compression from acceleration, whichever way gravity points in the
+/// channel and whether or not it was removed.
+///
+/// Depth is measured in two ways. The one that is written is the constrained double integration of
+/// each press (see `integratedPress`), because a press differs from the next and a reader asks for
+/// each; noise that shows in the shape of the presses (a moving vehicle) draws it towards the mean
+/// of the 7 to 13 presses around it (see `meanPressDepth`), as far as that noise goes. The spectral
+/// method over 3 s (Gonzalez-Otero et al., BioMed Res Int 2014:865967; see `spectralDepth`) is the
+/// check: the further the two are apart, the lower the quality.
+///
+/// What lies under the chest cannot be told from the chest: on a mattress the depth is that of the
+/// surface, which is more than the chest gave way. Leaning cannot be told either.
+///
+/// Not taken for presses: movement of more than 95 mm, movement that wanders slowly as a hand does,
+/// and presses while gravity is not along the sensor's axis; that for 2 s is `off`.
+[[nodiscard]] Findings compressionsFromAcceleration(const Channel& channel);
+
+/// Moment, depth, leaning and full release from depth. Leaning is what is left at the release after
+/// a press above the level at rest (see `RestingLevel`); up to 5 mm is full release (limit from
+/// memory).
+[[nodiscard]] Findings compressionsFromDepth(const Channel& channel);
+
+/// Moment and full release (up to 2.5 kilograms-force left, limit from memory) from force; no
+/// depth, as a chest's stiffness is not known.
+[[nodiscard]] Findings compressionsFromForce(const Channel& channel);
+
+/// Moments of compressions from thoracic impedance, which may rise or fall under a press: the way
+/// is found for the whole channel (see `polarityOf`). Never a depth: it correlates with r about
+/// 0.35 (Alonso et al., Resuscitation 2014;85:637-643). Band-pass and likeness of neighbouring
+/// periods as in published detectors (Ruiz de Gauna et al., PLoS ONE 2020;15:e0239950; Kwok et al.,
+/// Resuscitation 2016;105:22-28). Electrodes that are off or touch badly make the stretch unusable,
+/// never free of compressions.
+[[nodiscard]] Findings compressionsFromImpedance(const Channel& channel);
+
+} // namespace afterbeat

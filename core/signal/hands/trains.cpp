@@ -1,0 +1,101 @@
+#include "core/signal/hands/trains.h"
+
+#include <algorithm>
+
+namespace afterbeat {
+namespace {
+
+constexpr double kSlowestPerMin = 50;
+constexpr std::size_t kFewest = 4;
+/// A series this alike, and this many pulses of such series, tell how high presses are.
+constexpr double kSureAlike = 0.75;
+constexpr std::size_t kSurePulses = 15;
+/// Ends lower than this beside the next six are no presses; a series this low beside the sure ones
+/// none.
+constexpr double kLowEnd = 0.45, kLowSeries = 0.4;
+/// Noise has maxima alike by chance, the more so the fewer there are.
+constexpr double kAlike = 0.5, kAlikeForFew = 1.2, kAlikeKnown = 0.4;
+
+void measure(Train& train, std::span<const Pulse> pulses, std::span<const double> shape) {
+  train.likeness = likenessToNeighbours(train.series, pulses, shape);
+  train.step = usualStep(train.series, pulses);
+  std::vector<double> heights, correlations;
+  heights.reserve(train.series.size());
+  correlations.reserve(train.series.size());
+  for (std::size_t k = 0; k < train.series.size(); ++k) {
+    heights.push_back(pulses[train.series[k]].height);
+    correlations.push_back(train.likeness[k].correlation);
+  }
+  train.height = medianOf(std::move(heights));
+  train.alike = medianOf(std::move(correlations));
+}
+
+/// Median height over the pulses of series at least `alike` alike; 0 for too few.
+double heightOf(std::span<const Train> trains, std::span<const Pulse> pulses, double alike) {
+  std::vector<double> heights;
+  for (const Train& train : trains) {
+    if (train.alike >= alike && train.series.size() > kFewest) {
+      for (const std::size_t i : train.series) {
+        heights.push_back(pulses[i].height);
+      }
+    }
+  }
+  return heights.size() >= kSurePulses ? medianOf(std::move(heights)) : 0;
+}
+
+} // namespace
+
+std::vector<Train> trustedTrains(std::vector<Series> found, std::span<const Pulse> pulses,
+                                 std::span<const double> shape, double rateHz, double share) {
+  std::vector<Train> trains;
+  for (Series& series : found) {
+    dropUnlike(series, pulses, shape, share);
+    trimEnds(series, pulses, kLowEnd);
+    if (series.size() >= kFewest) {
+      trains.push_back({std::move(series), {}, 0, 0, 0});
+      measure(trains.back(), pulses, shape);
+    }
+  }
+  const double usual = heightOf(trains, pulses, 0);
+  const double sure = heightOf(trains, pulses, kSureAlike);
+  std::erase_if(trains, [&](const Train& train) {
+    const auto n = static_cast<double>(train.series.size());
+    const bool known = sure > 0 && train.height > 0.6 * sure && train.height < 1.6 * sure;
+    return train.height < kLowSeries * std::max(usual, sure) ||
+           train.alike < (known ? kAlikeKnown : kAlike + kAlikeForFew / n) ||
+           60 * rateHz < kSlowestPerMin * train.step;
+  });
+  return trains;
+}
+
+Usual usualOf(std::span<const Series> series, std::span<const Pulse> pulses, double rateHz) {
+  std::vector<double> steps, heights;
+  for (const Series& one : series) {
+    for (std::size_t k = 1; k < one.size(); ++k) {
+      steps.push_back(static_cast<double>(pulses[one[k]].top - pulses[one[k - 1]].top));
+      heights.push_back(pulses[one[k]].height);
+    }
+  }
+  if (steps.empty()) {
+    return {};
+  }
+  std::sort(steps.begin(), steps.end());
+  return {rateHz / steps[steps.size() * 7 / 8], rateHz / steps[steps.size() / 8],
+          medianOf(std::move(heights))};
+}
+
+double alikeAround(const Train& train, std::size_t k) {
+  std::vector<double> correlations;
+  const std::size_t end = std::min(train.likeness.size(), k + 8);
+  for (std::size_t j = k > 7 ? k - 7 : 0; j < end; ++j) {
+    correlations.push_back(train.likeness[j].correlation);
+  }
+  return medianOf(std::move(correlations));
+}
+
+double surenessOf(const Train& train, std::size_t k) {
+  const double own = train.likeness[k].correlation;
+  return std::clamp((own + 2 * alikeAround(train, k)) / 3, 0.05, 0.99);
+}
+
+} // namespace afterbeat

@@ -1,0 +1,50 @@
+/// Series of pulses that can be trusted to be compressions.
+#pragma once
+
+#include "core/signal/hands/alike.h"
+#include "core/signal/hands/pulses.h"
+
+#include <span>
+#include <vector>
+
+namespace afterbeat {
+
+/// A series with what it was judged by.
+struct Train {
+  Series series;
+  /// One a pulse.
+  std::vector<Likeness> likeness;
+  /// Median height of the pulses, in the signal's unit.
+  double height = 0;
+  /// Median correlation of the pulses with their neighbours.
+  double alike = 0;
+  /// Usual step, in samples.
+  double step = 0;
+};
+
+/// Cuts what is unlike its neighbours off every series and keeps those that are alike enough for
+/// their length, fast enough (50 a minute and more), and high enough beside the sure ones of the
+/// same piece. `shape` is the signal whose shapes are compared, `share` the least of the
+/// neighbours' size.
+[[nodiscard]] std::vector<Train> trustedTrains(std::vector<Series> found,
+                                               std::span<const Pulse> pulses,
+                                               std::span<const double> shape, double rateHz,
+                                               double share);
+
+/// Pulses a second and heights of all series together, for a second and closer look.
+struct Usual {
+  /// From the slow and the fast eighth of the steps; 0 without any.
+  double slowHz = 0, fastHz = 0;
+  double height = 0;
+};
+[[nodiscard]] Usual usualOf(std::span<const Series> series, std::span<const Pulse> pulses,
+                            double rateHz);
+
+/// 0 to 1: how sure one pulse of a train is, from its own likeness and that of the fifteen around
+/// it.
+[[nodiscard]] double surenessOf(const Train& train, std::size_t k);
+
+/// Median correlation of the fifteen pulses around pulse `k`.
+[[nodiscard]] double alikeAround(const Train& train, std::size_t k);
+
+} // namespace afterbeat
