@@ -129,6 +129,11 @@ TEST(Hands, WithstandAnySamples) {
     channel.unit = "Ohm";
     const Findings found = compressionsFromImpedance(channel);
     RC_ASSERT(wellFormed(found));
+    std::vector<Time> times;
+    for (const Entry& entry : found.entries) {
+      times.push_back(entry.t);
+    }
+    RC_ASSERT(wellFormed(breathsFromImpedance(channel, times)));
   });
 }
 
