@@ -15,6 +15,7 @@
 #pragma once
 
 #include "core/record/channel.h"
+#include "core/record/record.h"
 #include "core/signal/findings.h"
 
 #include <span>
@@ -53,7 +54,10 @@ namespace afterbeat {
 /// periods as in published detectors (Ruiz de Gauna et al., PLoS ONE 2020;15:e0239950; Kwok et al.,
 /// Resuscitation 2016;105:22-28). Electrodes that are off or touch badly make the stretch unusable,
 /// never free of compressions.
-[[nodiscard]] Findings compressionsFromImpedance(const Channel& channel);
+/// `known`: compressions of another channel, in time order; where twenty of them lie in this one,
+/// they tell the way it moves.
+[[nodiscard]] Findings compressionsFromImpedance(const Channel& channel,
+                                                 std::span<const Time> known = {});
 
 /// A `ventilation` for every breath that raises the impedance, in the middle of its rise: air in
 /// the lungs conducts badly. During compressions (`compressions`, in time order, from whatever
@@ -65,5 +69,20 @@ namespace afterbeat {
 /// which the electrodes do not hold (see `compressionsFromImpedance`).
 [[nodiscard]] Findings breathsFromImpedance(const Channel& channel,
                                             std::span<const Time> compressions);
+
+/// Compressions, breaths, and stretches that nothing can be said about, from all channels of a
+/// record.
+///
+/// At any time the best channel that can judge is believed: depth, then acceleration, force,
+/// impedance (of two alike the earlier in the record). Where a worse one finds ten presses and
+/// more, and is sure of them, before the first of the better ones, after their last, or between two
+/// of them 30 s and more apart, the better sensor is not in use and the worse one is believed.
+/// Impedance is not believed while the device's own `electrodes` entries say detached or poor
+/// contact.
+///
+/// What no channel can judge for half a second or more becomes an `excluded` entry, `not_observed`:
+/// never hands off. `length` runs from the first sample of these channels to the last, `unusable`
+/// holds the stretches that none could judge.
+[[nodiscard]] Findings handsFrom(const Record& record);
 
 } // namespace afterbeat

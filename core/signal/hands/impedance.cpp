@@ -7,6 +7,8 @@
 #include "core/signal/hands/trains.h"
 
 #include <algorithm>
+#include <cmath>
+#include <utility>
 #include <vector>
 
 namespace afterbeat {
@@ -25,6 +27,7 @@ constexpr double kShapeHz = 6;
 constexpr double kLeastShare = 0.45;
 /// Impedance moves with more than presses: never as sure as a sensor on the chest.
 constexpr double kMostSure = 0.9;
+constexpr int kFewestKnown = 20;
 
 /// One piece of an impedance channel on its way to compressions.
 class Waves {
@@ -42,6 +45,20 @@ public:
   /// Above 0 where presses raise the signal.
   [[nodiscard]] double polarity() const {
     return polarityOf(series_, pulses_, wave_, piece_.values, piece_.rateHz);
+  }
+
+  /// How far the signal lies up (above 0) or down at presses known from elsewhere, summed, and how
+  /// many there are.
+  [[nodiscard]] std::pair<double, int> at(std::span<const Time> known) const {
+    std::pair<double, int> result;
+    for (const Time t : known) {
+      const double i = std::round(piece_.view().indexOf(t));
+      if (i >= 0 && i < static_cast<double>(wave_.size())) {
+        result.first += wave_[static_cast<std::size_t>(i)];
+        ++result.second;
+      }
+    }
+    return result;
   }
 
   /// Presses lower the signal: what was found are the releases.
@@ -104,7 +121,7 @@ private:
 
 } // namespace
 
-Findings compressionsFromImpedance(const Channel& channel) {
+Findings compressionsFromImpedance(const Channel& channel, std::span<const Time> known) {
   Findings result;
   if (channel.quantity != "impedance") {
     return result;
@@ -113,11 +130,18 @@ Findings compressionsFromImpedance(const Channel& channel) {
   result.unusable = std::move(read.faults);
   result.length = read.length;
   std::vector<Waves> waves;
-  double polarity = 0;
+  double polarity = 0, atKnown = 0;
+  int knownInside = 0;
   for (const Piece& piece : read.pieces) {
     result.judged += piece.span().length();
     waves.emplace_back(piece).find();
     polarity += waves.back().polarity();
+    const auto [sum, count] = waves.back().at(known);
+    atKnown += sum;
+    knownInside += count;
+  }
+  if (knownInside >= kFewestKnown) {
+    polarity = atKnown;
   }
   for (Waves& wave : waves) {
     if (polarity < 0) {
