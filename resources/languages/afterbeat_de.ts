@@ -28,35 +28,35 @@
     </message>
     <message>
         <source>Hands-off time</source>
-        <translation>Zeit ohne Druckmassage</translation>
+        <translation>Zeit ohne Herzdruckmassage</translation>
     </message>
     <message>
         <source>Sum of the pauses: gaps without hands on the chest that are longer than the threshold, each in full.</source>
-        <translation>Summe der Pausen: Lücken ohne Hände auf der Brust, die länger als die Schwelle sind, jede ganz.</translation>
+        <translation>Summe der Pausen: Zeiten ohne Herzdruckmassage, die länger sind als die Schwelle; jede zählt in voller Länge.</translation>
     </message>
     <message>
         <source>Hands-off share</source>
-        <translation>Anteil ohne Druckmassage</translation>
+        <translation>Anteil ohne Herzdruckmassage</translation>
     </message>
     <message>
         <source>Hands-off time divided by the time without circulation (no-flow fraction).</source>
-        <translation>Zeit ohne Druckmassage geteilt durch die Zeit ohne Kreislauf (No-Flow-Anteil).</translation>
+        <translation>Zeit ohne Herzdruckmassage geteilt durch die Zeit ohne Kreislauf (No-Flow-Anteil).</translation>
     </message>
     <message>
         <source>Chest compression fraction</source>
-        <translation>Anteil der Druckmassage</translation>
+        <translation>Anteil mit Herzdruckmassage</translation>
     </message>
     <message>
         <source>One minus the hands-off share.</source>
-        <translation>Eins minus dem Anteil ohne Druckmassage.</translation>
+        <translation>Eins minus Anteil ohne Herzdruckmassage.</translation>
     </message>
     <message>
         <source>Hands-off time without analyses</source>
-        <translation>Zeit ohne Druckmassage, ohne Analysen</translation>
+        <translation>Zeit ohne Herzdruckmassage, abzüglich Analysen</translation>
     </message>
     <message>
         <source>Hands-off time minus its overlap with analyses and with the time from an analysis to the shock that used it.</source>
-        <translation>Zeit ohne Druckmassage abzüglich ihrer Überlappung mit Analysen und mit der Zeit von einer Analyse bis zu dem Schock, der sie nutzte.</translation>
+        <translation>Zeit ohne Herzdruckmassage abzüglich ihrer Überlappung mit Analysen und mit der Zeit von einer Analyse bis zum zugehörigen Schock.</translation>
     </message>
     <message>
         <source>Compressions</source>
@@ -68,7 +68,7 @@
     </message>
     <message>
         <source>Compressions delivered a minute</source>
-        <translation>Kompressionen pro Minute, tatsächlich</translation>
+        <translation>Tatsächliche Kompressionen pro Minute</translation>
     </message>
     <message>
         <source>Number of compressions divided by the time without circulation: delivered, not the rate.</source>
@@ -76,11 +76,11 @@
     </message>
     <message>
         <source>Compression rate</source>
-        <translation>Frequenz der Kompressionen</translation>
+        <translation>Kompressionsfrequenz</translation>
     </message>
     <message>
         <source>Sixty times the number of intervals between neighbouring compressions that are no longer than the threshold, divided by their total length.</source>
-        <translation>Sechzigmal die Zahl der Abstände benachbarter Kompressionen, die nicht länger als die Schwelle sind, geteilt durch ihre Gesamtlänge.</translation>
+        <translation>60 × Zahl der Abstände zwischen aufeinanderfolgenden Kompressionen, die nicht länger als die Schwelle sind, geteilt durch ihre Gesamtdauer.</translation>
     </message>
     <message>
         <source>Rate in target range</source>
@@ -88,7 +88,7 @@
     </message>
     <message>
         <source>Share of the intervals between neighbouring compressions whose rate lies in the target range, limits included.</source>
-        <translation>Anteil der Abstände benachbarter Kompressionen, deren Frequenz im Zielbereich liegt, Grenzen eingeschlossen.</translation>
+        <translation>Anteil der Abstände zwischen aufeinanderfolgenden Kompressionen, deren Frequenz im Zielbereich liegt, Grenzen eingeschlossen.</translation>
     </message>
     <message>
         <source>Compression depth</source>
@@ -108,11 +108,11 @@
     </message>
     <message>
         <source>Full release</source>
-        <translation>Volle Entlastung</translation>
+        <translation>Vollständige Entlastung</translation>
     </message>
     <message>
         <source>Share of the compressions with known release after which the chest was fully released.</source>
-        <translation>Anteil der Kompressionen mit bekannter Entlastung, nach denen die Brust ganz entlastet wurde.</translation>
+        <translation>Anteil der Kompressionen mit bekannter Entlastung, nach denen der Brustkorb vollständig entlastet wurde.</translation>
     </message>
     <message>
         <source>Breaths</source>
@@ -140,11 +140,11 @@
     </message>
     <message>
         <source>Pauses over the limit</source>
-        <translation>Pausen über der Grenze</translation>
+        <translation>Pausen über dem Grenzwert</translation>
     </message>
     <message>
         <source>Number of pauses longer than the guideline&apos;s limit for a pause.</source>
-        <translation>Zahl der Pausen, die länger sind als die Grenze der Leitlinie für eine Pause.</translation>
+        <translation>Zahl der Pausen, die länger sind als der Grenzwert der Leitlinie für eine Pause.</translation>
     </message>
     <message>
         <source>Pause before a shock, median</source>
@@ -152,7 +152,7 @@
     </message>
     <message>
         <source>Median, over delivered shocks, of the time from the last hands on the chest to the shock.</source>
-        <translation>Median über die abgegebenen Schocks: Zeit von den letzten Händen auf der Brust bis zum Schock.</translation>
+        <translation>Median über die abgegebenen Schocks: Zeit vom Ende der Herzdruckmassage bis zum Schock.</translation>
     </message>
     <message>
         <source>Pause before a shock, longest</source>
@@ -160,7 +160,7 @@
     </message>
     <message>
         <source>Longest time from the last hands on the chest to a delivered shock.</source>
-        <translation>Längste Zeit von den letzten Händen auf der Brust bis zu einem abgegebenen Schock.</translation>
+        <translation>Längste Zeit vom Ende der Herzdruckmassage bis zu einem abgegebenen Schock.</translation>
     </message>
     <message>
         <source>Pause after a shock, median</source>
@@ -168,7 +168,7 @@
     </message>
     <message>
         <source>Median, over delivered shocks, of the time from the shock to the next hands on the chest.</source>
-        <translation>Median über die abgegebenen Schocks: Zeit vom Schock bis zu den nächsten Händen auf der Brust.</translation>
+        <translation>Median über die abgegebenen Schocks: Zeit vom Schock bis zur Wiederaufnahme der Herzdruckmassage.</translation>
     </message>
     <message>
         <source>Pause after a shock, longest</source>
@@ -176,11 +176,11 @@
     </message>
     <message>
         <source>Longest time from a delivered shock to the next hands on the chest.</source>
-        <translation>Längste Zeit von einem abgegebenen Schock bis zu den nächsten Händen auf der Brust.</translation>
+        <translation>Längste Zeit von einem abgegebenen Schock bis zur Wiederaufnahme der Herzdruckmassage.</translation>
     </message>
     <message>
         <source>Pause around a shock, median</source>
-        <translation>Pause um einen Schock, Median</translation>
+        <translation>Pause rund um einen Schock, Median</translation>
     </message>
     <message>
         <source>Median, over delivered shocks, of the pauses before and after the shock together.</source>
@@ -188,7 +188,7 @@
     </message>
     <message>
         <source>Pause around a shock, longest</source>
-        <translation>Pause um einen Schock, längste</translation>
+        <translation>Pause rund um einen Schock, längste</translation>
     </message>
     <message>
         <source>Longest pause before and after a delivered shock together.</source>
@@ -208,7 +208,7 @@
     </message>
     <message>
         <source>Number of shocks that were advised or charged and not given.</source>
-        <translation>Zahl der Schocks, die empfohlen oder geladen und nicht abgegeben wurden.</translation>
+        <translation>Zahl der Schocks, die empfohlen waren oder für die geladen wurde und die nicht abgegeben wurden.</translation>
     </message>
     <message>
         <source>Shocks, delivery unknown</source>
@@ -248,7 +248,7 @@
     </message>
     <message>
         <source>Median time from the end of an analysis that advised a shock to the shock that used it.</source>
-        <translation>Median der Zeit vom Ende einer Analyse mit Schockempfehlung bis zu dem Schock, der sie nutzte.</translation>
+        <translation>Median der Zeit vom Ende einer Analyse mit Schockempfehlung bis zum zugehörigen Schock.</translation>
     </message>
     <message>
         <source>Advice to shock, longest</source>
@@ -256,11 +256,11 @@
     </message>
     <message>
         <source>Longest time from the end of an analysis that advised a shock to the shock that used it.</source>
-        <translation>Längste Zeit vom Ende einer Analyse mit Schockempfehlung bis zu dem Schock, der sie nutzte.</translation>
+        <translation>Längste Zeit vom Ende einer Analyse mit Schockempfehlung bis zum zugehörigen Schock.</translation>
     </message>
     <message>
         <source>Device on to first shock</source>
-        <translation>Gerät ein bis erster Schock</translation>
+        <translation>Einschalten bis erster Schock</translation>
     </message>
     <message>
         <source>Time from the first power-on to the first delivered shock.</source>
@@ -276,11 +276,11 @@
     </message>
     <message>
         <source>Collapse to first shock</source>
-        <translation>Zusammenbruch bis erster Schock</translation>
+        <translation>Kollaps bis erster Schock</translation>
     </message>
     <message>
         <source>Time from collapse to the first delivered shock.</source>
-        <translation>Zeit vom Zusammenbruch bis zum ersten abgegebenen Schock.</translation>
+        <translation>Zeit vom Kollaps bis zum ersten abgegebenen Schock.</translation>
     </message>
     <message>
         <source>Call to first shock</source>
@@ -296,11 +296,11 @@
     </message>
     <message>
         <source>Time from the first hands on the chest to the first delivered shock.</source>
-        <translation>Zeit von den ersten Händen auf der Brust bis zum ersten abgegebenen Schock.</translation>
+        <translation>Zeit vom Beginn der Herzdruckmassage bis zum ersten abgegebenen Schock.</translation>
     </message>
     <message>
         <source>Device on to electrodes</source>
-        <translation>Gerät ein bis Elektroden</translation>
+        <translation>Einschalten bis Elektroden</translation>
     </message>
     <message>
         <source>Time from the first power-on to electrodes first attached.</source>
@@ -308,11 +308,11 @@
     </message>
     <message>
         <source>Device on to first compressions</source>
-        <translation>Gerät ein bis erste Kompressionen</translation>
+        <translation>Einschalten bis erste Kompressionen</translation>
     </message>
     <message>
         <source>Time from the first power-on to the first hands on the chest.</source>
-        <translation>Zeit vom ersten Einschalten bis zu den ersten Händen auf der Brust.</translation>
+        <translation>Zeit vom ersten Einschalten bis zum Beginn der Herzdruckmassage.</translation>
     </message>
     <message>
         <source>Electrodes to first analysis</source>
@@ -324,11 +324,11 @@
     </message>
     <message>
         <source>Collapse to first compressions</source>
-        <translation>Zusammenbruch bis erste Kompressionen</translation>
+        <translation>Kollaps bis erste Kompressionen</translation>
     </message>
     <message>
         <source>Time from collapse to the first hands on the chest.</source>
-        <translation>Zeit vom Zusammenbruch bis zu den ersten Händen auf der Brust.</translation>
+        <translation>Zeit vom Kollaps bis zum Beginn der Herzdruckmassage.</translation>
     </message>
     <message>
         <source>Call to first compressions</source>
@@ -336,7 +336,7 @@
     </message>
     <message>
         <source>Time from the emergency call to the first hands on the chest.</source>
-        <translation>Zeit vom Notruf bis zu den ersten Händen auf der Brust.</translation>
+        <translation>Zeit vom Notruf bis zum Beginn der Herzdruckmassage.</translation>
     </message>
     <message>
         <source>Call to device arrived</source>
@@ -348,11 +348,11 @@
     </message>
     <message>
         <source>Collapse to return of circulation</source>
-        <translation>Zusammenbruch bis Rückkehr des Kreislaufs</translation>
+        <translation>Kollaps bis Rückkehr des Kreislaufs</translation>
     </message>
     <message>
         <source>Time from collapse to the first return of spontaneous circulation.</source>
-        <translation>Zeit vom Zusammenbruch bis zur ersten Rückkehr des Spontankreislaufs.</translation>
+        <translation>Zeit vom Kollaps bis zur ersten Rückkehr des Spontankreislaufs.</translation>
     </message>
     <message>
         <source>Time with circulation</source>
@@ -360,7 +360,7 @@
     </message>
     <message>
         <source>Total time with spontaneous circulation, as judged on scene, up to the window&apos;s end.</source>
-        <translation>Gesamte Zeit mit Spontankreislauf, wie vor Ort beurteilt, bis zum Ende des Zeitraums.</translation>
+        <translation>Gesamte Zeit mit Spontankreislauf, nach der Beurteilung vor Ort, bis zum Ende des Zeitraums.</translation>
     </message>
     <message>
         <source>Longest time with circulation</source>
@@ -372,7 +372,7 @@
     </message>
     <message>
         <source>Device on for</source>
-        <translation>Gerät an</translation>
+        <translation>Gerät in Betrieb</translation>
     </message>
     <message>
         <source>Sum of the periods in which the device was on.</source>
@@ -384,7 +384,7 @@
     </message>
     <message>
         <source>read in a secondary publication</source>
-        <translation>in einer Sekundärveröffentlichung gelesen</translation>
+        <translation>in einer Sekundärquelle gelesen</translation>
     </message>
     <message>
         <source>from memory, check the source</source>
@@ -412,7 +412,7 @@
     </message>
     <message>
         <source>Common practice, no source</source>
-        <translation>Übliche Praxis, keine Quelle</translation>
+        <translation>Übliche Praxis, ohne Quelle</translation>
     </message>
 </context>
 <context>
@@ -423,7 +423,7 @@
     </message>
     <message>
         <source>lines were lost: may be more</source>
-        <translation>Zeilen verloren: vielleicht mehr</translation>
+        <translation>Zeilen verloren: evtl. mehr</translation>
     </message>
     <message>
         <source>Lines of the recording that could not be read: %1. Shocks and compressions may be missing, times may be wrong.</source>
@@ -463,7 +463,7 @@
     </message>
     <message>
         <source>for an analysis</source>
-        <translation>für eine Analyse</translation>
+        <translation>wegen einer Analyse</translation>
     </message>
     <message>
         <source>before the first compression</source>
@@ -475,7 +475,7 @@
     </message>
     <message>
         <source>for breaths</source>
-        <translation>für Beatmungen</translation>
+        <translation>wegen Beatmungen</translation>
     </message>
     <message>
         <source>no reason recorded</source>
@@ -543,11 +543,11 @@
     </message>
     <message>
         <source>not applicable</source>
-        <translation>nicht anwendbar</translation>
+        <translation>trifft nicht zu</translation>
     </message>
     <message>
         <source>Device on for</source>
-        <translation>Gerät eingeschaltet für</translation>
+        <translation>Gerät in Betrieb</translation>
     </message>
     <message>
         <source>from %1</source>
@@ -571,7 +571,7 @@
     </message>
     <message>
         <source>Hands off</source>
-        <translation>Keine Druckmassage</translation>
+        <translation>Ohne Druckmassage</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -591,7 +591,7 @@
     </message>
     <message>
         <source>from electrodes on</source>
-        <translation>ab dem Anlegen der Elektroden</translation>
+        <translation>ab dem Aufkleben der Elektroden</translation>
     </message>
     <message>
         <source>common practice, no source</source>
@@ -599,23 +599,23 @@
     </message>
     <message>
         <source>The device&apos;s analysis took %1 of it.</source>
-        <translation>Davon brauchte die Analyse des Geräts %1.</translation>
+        <translation>Davon entfielen %1 auf die Analyse des Geräts.</translation>
     </message>
     <message>
         <source>The steadiest minute: hands were on the chest all the time.</source>
-        <translation>Die stetigste Minute: durchgehende Druckmassage.</translation>
+        <translation>Die stetigste Minute: durchgehende Herzdruckmassage.</translation>
     </message>
     <message>
         <source>The steadiest minute: hands were on the chest for %1 of %2.</source>
-        <translation>Die stetigste Minute: Druckmassage in %1 von %2.</translation>
+        <translation>Die stetigste Minute: Herzdruckmassage in %1 von %2.</translation>
     </message>
     <message>
         <source>Nothing that was measured lies within its target yet. Here is what came nearest, and an effort that shows in the record.</source>
-        <translation>Noch liegt nichts Gemessenes in seinem Ziel. Hier steht, was ihm am nächsten kam, und eine Leistung, die in der Aufzeichnung zu sehen ist.</translation>
+        <translation>Noch liegt kein gemessener Wert im Zielbereich. Hier steht, was am nächsten kam, und eine Leistung, die in der Aufzeichnung zu sehen ist.</translation>
     </message>
     <message>
         <source>Nothing that was measured lies within its target yet. Here is what came nearest.</source>
-        <translation>Noch liegt nichts Gemessenes in seinem Ziel. Hier steht, was ihm am nächsten kam.</translation>
+        <translation>Noch liegt kein gemessener Wert im Zielbereich. Hier steht, was am nächsten kam.</translation>
     </message>
     <message>
         <source>An effort that shows in the record.</source>
@@ -623,7 +623,7 @@
     </message>
     <message>
         <source>The record cannot tell what went well. The people who were there can: ask them.</source>
-        <translation>Was gut gelang, kann die Aufzeichnung nicht sagen. Wer dabei war, kann es: fragt nach.</translation>
+        <translation>Was gut gelang, kann die Aufzeichnung nicht sagen. Wer dabei war, kann es: Fragt nach.</translation>
     </message>
     <message>
         <source>There is too little in the record to choose something to practise.</source>
@@ -631,11 +631,11 @@
     </message>
     <message>
         <source>Nothing else that was measured lies beyond its target.</source>
-        <translation>Sonst liegt nichts Gemessenes außerhalb seines Ziels.</translation>
+        <translation>Sonst liegt kein gemessener Wert außerhalb des Zielbereichs.</translation>
     </message>
     <message>
         <source>Nothing that was measured lies clearly beyond its target. What would you like to practise?</source>
-        <translation>Nichts Gemessenes liegt deutlich außerhalb seines Ziels. Was möchtet ihr üben?</translation>
+        <translation>Kein gemessener Wert liegt deutlich außerhalb des Zielbereichs. Was möchtet ihr üben?</translation>
     </message>
     <message>
         <source>How was it for you?</source>
@@ -667,7 +667,7 @@
     </message>
     <message>
         <source>To talk about</source>
-        <translation>Zum Reden</translation>
+        <translation>Zum Besprechen</translation>
     </message>
     <message>
         <source>Shock %1</source>
@@ -699,7 +699,7 @@
     </message>
     <message>
         <source>Hands on, %1 a minute</source>
-        <translation>Druckmassage, %1 pro Minute</translation>
+        <translation>Druckmassage, %1/min</translation>
     </message>
     <message>
         <source>Hands on</source>
@@ -707,15 +707,15 @@
     </message>
     <message>
         <source>Before the first activity</source>
-        <translation>Vor der ersten Tätigkeit</translation>
+        <translation>Vor der ersten Maßnahme</translation>
     </message>
     <message>
         <source>After the last activity</source>
-        <translation>Nach der letzten Tätigkeit</translation>
+        <translation>Nach der letzten Maßnahme</translation>
     </message>
     <message>
         <source>Not counted</source>
-        <translation>Nicht gezählt</translation>
+        <translation>Nicht gewertet</translation>
     </message>
     <message>
         <source>Circulation returned</source>
@@ -723,11 +723,11 @@
     </message>
     <message>
         <source>What helped to keep hands on the chest?</source>
-        <translation>Was half, die Hände auf der Brust zu lassen?</translation>
+        <translation>Was half, die Hände auf dem Brustkorb zu lassen?</translation>
     </message>
     <message>
         <source>What took hands off the chest in the minute from %1?</source>
-        <translation>Was holte die Hände in der Minute ab %1 von der Brust?</translation>
+        <translation>Was holte die Hände in der Minute ab %1 vom Brustkorb?</translation>
     </message>
     <message>
         <source>What kept every pause this short?</source>
@@ -763,7 +763,7 @@
     </message>
     <message>
         <source>Around %1, before the first compression: what could have run side by side?</source>
-        <translation>Gegen %1, vor der ersten Kompression: Was hätte nebeneinander laufen können?</translation>
+        <translation>Gegen %1, vor der ersten Kompression: Was hätte gleichzeitig laufen können?</translation>
     </message>
     <message>
         <source>What kept the pace: counting, a metronome, a song?</source>
@@ -779,7 +779,7 @@
     </message>
     <message>
         <source>How did it feel to press this deep, and for how long could you keep it up?</source>
-        <translation>Wie fühlte es sich an, so tief zu drücken, und wie lange ging es?</translation>
+        <translation>Wie fühlte es sich an, so tief zu drücken, und wie lange ließ es sich durchhalten?</translation>
     </message>
     <message>
         <source>How did you know around %1 that it was deep enough?</source>
@@ -799,11 +799,11 @@
     </message>
     <message>
         <source>How did compressions and breaths fit together so well?</source>
-        <translation>Wodurch passten Druckmassage und Beatmung so gut zusammen?</translation>
+        <translation>Wodurch passten Herzdruckmassage und Beatmung so gut zusammen?</translation>
     </message>
     <message>
         <source>What made the breaths around %1 take %2: the mask, the head, waiting for each other?</source>
-        <translation>Wodurch dauerten die Beatmungen gegen %1 ganze %2: die Maske, der Kopf, das Warten aufeinander?</translation>
+        <translation>Woran lag es, dass die Beatmungen gegen %1 insgesamt %2 dauerten: an der Maske, am Kopf, am Warten aufeinander?</translation>
     </message>
     <message>
         <source>What became easier as time went on?</source>
@@ -815,15 +815,15 @@
     </message>
     <message>
         <source>What helped to have the electrodes on this soon?</source>
-        <translation>Was half, die Elektroden so früh anzulegen?</translation>
+        <translation>Was half, die Elektroden so früh aufzukleben?</translation>
     </message>
     <message>
         <source>What was in the way of the electrodes: clothes, wet skin, room to kneel?</source>
-        <translation>Was stand den Elektroden im Weg: Kleidung, nasse Haut, Platz zum Knien?</translation>
+        <translation>Was erschwerte das Aufkleben der Elektroden: Kleidung, nasse Haut, zu wenig Platz zum Knien?</translation>
     </message>
     <message>
         <source>How did everybody know to stand clear?</source>
-        <translation>Woher wussten alle, dass sie zurücktreten sollen?</translation>
+        <translation>Woher wussten alle, dass sie zurücktreten sollten?</translation>
     </message>
     <message>
         <source>What happened between the advice and shock %3?</source>
@@ -847,7 +847,7 @@
     </message>
     <message>
         <source>Pauses longer than %1 s count. Targets: %2. Local protocol and licensed practice go first.</source>
-        <translation>Pausen über %1 s zählen. Ziele: %2. Das örtliche Protokoll und die zugelassene Praxis gehen vor.</translation>
+        <translation>Pausen über %1 s zählen. Ziele: %2. Örtliche Vorgaben und berufliche Befugnisse gehen vor.</translation>
     </message>
     <message>
         <source>Before shock %1 hands were off for %2.</source>
@@ -883,15 +883,15 @@
     </message>
     <message>
         <source>Compressions kept the pace: %1 a minute on average, %2 within target.</source>
-        <translation>Die Druckmassage hielt den Takt: im Mittel %1 pro Minute, %2 im Ziel.</translation>
+        <translation>Die Herzdruckmassage hielt den Takt: im Mittel %1 pro Minute, %2 im Ziel.</translation>
     </message>
     <message>
         <source>Compressions were faster than the target: %1 a minute.</source>
-        <translation>Die Druckmassage war schneller als das Ziel: %1 pro Minute.</translation>
+        <translation>Die Herzdruckmassage war schneller als das Ziel: %1 pro Minute.</translation>
     </message>
     <message>
         <source>Compressions were slower than the target: %1 a minute.</source>
-        <translation>Die Druckmassage war langsamer als das Ziel: %1 pro Minute.</translation>
+        <translation>Die Herzdruckmassage war langsamer als das Ziel: %1 pro Minute.</translation>
     </message>
     <message>
         <source>Compressions were deep enough: %1 mm on average, %2 within target.</source>
@@ -907,15 +907,15 @@
     </message>
     <message>
         <source>It got better: hands were off for %1 of the first half and only %2 of the second.</source>
-        <translation>Es wurde besser: ohne Druckmassage %1 der ersten Hälfte und nur %2 der zweiten.</translation>
+        <translation>Es wurde besser: Ohne Herzdruckmassage vergingen %1 der ersten Hälfte und nur %2 der zweiten.</translation>
     </message>
     <message>
         <source>It got harder: hands were off for %1 of the first half and %2 of the second.</source>
-        <translation>Es wurde schwerer: ohne Druckmassage %1 der ersten Hälfte und %2 der zweiten.</translation>
+        <translation>Es wurde schwerer: Ohne Herzdruckmassage vergingen %1 der ersten Hälfte und %2 der zweiten.</translation>
     </message>
     <message>
         <source>The pace changed a lot: %1 of the compressions came within the target rate.</source>
-        <translation>Der Takt wechselte stark: %1 der Kompressionen lagen im Ziel.</translation>
+        <translation>Der Takt wechselte stark: %1 der Kompressionen lagen im Zielbereich der Frequenz.</translation>
     </message>
     <message>
         <source>The chest came all the way up after %1 of compressions.</source>
@@ -923,15 +923,15 @@
     </message>
     <message>
         <source>The chest came all the way up after %1 of compressions; after the others some weight stayed on it.</source>
-        <translation>Nach %1 der Kompressionen wurde ganz entlastet; nach den anderen blieb etwas Gewicht auf der Brust.</translation>
+        <translation>Nach %1 der Kompressionen wurde ganz entlastet; nach den anderen blieb etwas Gewicht auf dem Brustkorb.</translation>
     </message>
     <message>
         <source>Hands stayed on: they were off the chest for only %1 of the time.</source>
-        <translation>Die Hände blieben auf der Brust: ohne Druckmassage waren nur %1 der Zeit.</translation>
+        <translation>Die Hände blieben auf dem Brustkorb: Nur %1 der Zeit vergingen ohne Herzdruckmassage.</translation>
     </message>
     <message>
         <source>Hands were off the chest for %1 of the time.</source>
-        <translation>Ohne Druckmassage waren %1 der Zeit.</translation>
+        <translation>%1 der Zeit vergingen ohne Herzdruckmassage.</translation>
     </message>
     <message>
         <source>The first shock came %1 after power-on.</source>
@@ -939,11 +939,11 @@
     </message>
     <message>
         <source>The electrodes were on %1 after power-on.</source>
-        <translation>Die Elektroden waren %1 nach dem Einschalten angelegt.</translation>
+        <translation>Die Elektroden waren %1 nach dem Einschalten aufgeklebt.</translation>
     </message>
     <message>
         <source>The first compression came %1 after the electrodes were on.</source>
-        <translation>Die erste Kompression kam %1 nach dem Anlegen der Elektroden.</translation>
+        <translation>Die erste Kompression kam %1 nach dem Aufkleben der Elektroden.</translation>
     </message>
     <message>
         <source>%1/min</source>
@@ -979,15 +979,15 @@
     </message>
     <message>
         <source>hands on and off, pace and depth</source>
-        <translation>Druckmassage, Takt und Tiefe</translation>
+        <translation>Herzdruckmassage und Pausen, Takt und Tiefe</translation>
     </message>
     <message>
         <source>hands on and off (less than a minute was recorded)</source>
-        <translation>Druckmassage (weniger als eine Minute aufgezeichnet)</translation>
+        <translation>Herzdruckmassage und Pausen (weniger als eine Minute aufgezeichnet)</translation>
     </message>
     <message>
         <source>the pace of compressions</source>
-        <translation>der Takt der Kompressionen</translation>
+        <translation>der Takt der Herzdruckmassage</translation>
     </message>
     <message>
         <source>the depth of compressions</source>
@@ -1043,7 +1043,7 @@
     </message>
     <message>
         <source>Nothing in this record can be drawn as rows: no electrodes, compressions, analysis or shock.</source>
-        <translation>Diese Aufzeichnung hat nichts, was sich in Zeilen zeichnen ließe: keine Elektroden, Kompressionen, Analyse oder Schocks.</translation>
+        <translation>Diese Aufzeichnung enthält nichts, was sich in Zeilen zeichnen ließe: keine Elektroden, keine Kompression, keine Analyse, keinen Schock.</translation>
     </message>
     <message>
         <source>%1 s</source>
@@ -1115,7 +1115,7 @@
     </message>
     <message>
         <source>electrodes off</source>
-        <translation>Elektroden ab</translation>
+        <translation>Elektroden gelöst</translation>
     </message>
     <message>
         <source>device off</source>
@@ -1143,19 +1143,19 @@
     </message>
     <message>
         <source>not counted</source>
-        <translation>nicht gezählt</translation>
+        <translation>nicht gewertet</translation>
     </message>
     <message>
         <source>not counted: not part of the rescue</source>
-        <translation>nicht gezählt: gehört nicht zum Einsatz</translation>
+        <translation>nicht gewertet: gehört nicht zum Einsatz</translation>
     </message>
     <message>
         <source>not counted: recording not trusted</source>
-        <translation>nicht gezählt: Aufzeichnung unzuverlässig</translation>
+        <translation>nicht gewertet: Aufzeichnung unzuverlässig</translation>
     </message>
     <message>
         <source>not counted: nobody was watching</source>
-        <translation>nicht gezählt: niemand hat beobachtet</translation>
+        <translation>nicht gewertet: niemand hat beobachtet</translation>
     </message>
     <message>
         <source>%1–%2 min</source>
@@ -1171,7 +1171,7 @@
     </message>
     <message>
         <source>compressions started</source>
-        <translation>Druckmassage begonnen</translation>
+        <translation>Herzdruckmassage begonnen</translation>
     </message>
     <message>
         <source>device requested</source>
@@ -1195,15 +1195,15 @@
     </message>
     <message>
         <source>hands on; height shows the compression rate</source>
-        <translation>Druckmassage; Höhe zeigt die Frequenz</translation>
+        <translation>Herzdruckmassage; Höhe = Frequenz</translation>
     </message>
     <message>
         <source>hands on, rate not recorded</source>
-        <translation>Druckmassage, Frequenz nicht aufgezeichnet</translation>
+        <translation>Herzdruckmassage, Frequenz nicht aufgezeichnet</translation>
     </message>
     <message>
         <source>hands off, seconds</source>
-        <translation>ohne Druckmassage, Sekunden</translation>
+        <translation>ohne Herzdruckmassage, Sekunden</translation>
     </message>
     <message>
         <source>longer than %1 s</source>
@@ -1223,23 +1223,23 @@
     </message>
     <message>
         <source>no hands on the chest</source>
-        <translation>keine Druckmassage</translation>
+        <translation>keine Herzdruckmassage</translation>
     </message>
     <message>
         <source>hands on for %1</source>
-        <translation>Druckmassage %1 lang</translation>
+        <translation>Herzdruckmassage %1 lang</translation>
     </message>
     <message>
         <source>hands on for %1, about %2 a minute</source>
-        <translation>Druckmassage %1 lang, etwa %2 pro Minute</translation>
+        <translation>Herzdruckmassage %1 lang, etwa %2 pro Minute</translation>
     </message>
     <message>
         <source>hands off %1 from %2, beyond the limit</source>
-        <translation>ohne Druckmassage %1 ab %2, über der Grenze</translation>
+        <translation>ohne Herzdruckmassage %1 ab %2, über dem Grenzwert</translation>
     </message>
     <message>
         <source>hands off %1 from %2</source>
-        <translation>ohne Druckmassage %1 ab %2</translation>
+        <translation>ohne Herzdruckmassage %1 ab %2</translation>
     </message>
     <message>
         <source>%1 at %2</source>
@@ -1263,7 +1263,7 @@
     </message>
     <message>
         <source>Cardiac arrest: what device and helpers recorded</source>
-        <translation>Kreislaufstillstand: was aufgezeichnet wurde</translation>
+        <translation>Kreislaufstillstand: Aufzeichnung von Gerät und Helfern</translation>
     </message>
     <message>
         <source>DRILL – not a real patient</source>
@@ -1299,7 +1299,7 @@
     </message>
     <message>
         <source>This record was salvaged from a damaged file (%1 problems).</source>
-        <translation>Diese Aufzeichnung wurde aus einer beschädigten Datei gerettet (%1 Mängel).</translation>
+        <translation>Diese Aufzeichnung wurde aus einer beschädigten Datei gerettet (%1 Probleme).</translation>
     </message>
     <message>
         <source>This record was written again from another file.</source>
@@ -1323,11 +1323,11 @@
     </message>
     <message>
         <source>Return to</source>
-        <translation>Zurück an</translation>
+        <translation>Rückgabe an</translation>
     </message>
     <message>
         <source>Return to: %1</source>
-        <translation>Zurück an: %1</translation>
+        <translation>Rückgabe an: %1</translation>
     </message>
     <message>
         <source>The device clock was not set: there are no clock times.</source>
@@ -1339,7 +1339,7 @@
     </message>
     <message>
         <source>Clock compared with %1; the difference of %2 is corrected.</source>
-        <translation>Uhr verglichen mit: %1; die Abweichung von %2 ist berichtigt.</translation>
+        <translation>Uhr verglichen mit: %1; die Abweichung von %2 ist korrigiert.</translation>
     </message>
     <message>
         <source>Device clock not checked, time zone not known: times are the device&apos;s own.</source>
@@ -1351,7 +1351,7 @@
     </message>
     <message>
         <source>Hands off: pauses longer than %1 s count in full.</source>
-        <translation>Keine Druckmassage: Pausen über %1 s zählen ganz.</translation>
+        <translation>Ohne Herzdruckmassage: Pausen über %1 s zählen in voller Länge.</translation>
     </message>
     <message>
         <source>Target %1 to %2 a minute: %3.</source>
@@ -1387,7 +1387,7 @@
     </message>
     <message>
         <source>This sheet does not replace your own assessment. Local protocol and licensed practice go first.</source>
-        <translation>Dieses Blatt ersetzt nicht die eigene Beurteilung. Örtliche Vorgaben und anerkannte Fachpraxis gehen vor.</translation>
+        <translation>Dieses Blatt ersetzt nicht die eigene Beurteilung. Örtliche Vorgaben und berufliche Befugnisse gehen vor.</translation>
     </message>
     <message>
         <source>SHA-256 of the file: %1</source>
@@ -1395,11 +1395,11 @@
     </message>
     <message>
         <source>on %1, off %2</source>
-        <translation>an %1, aus %2</translation>
+        <translation>ein %1, aus %2</translation>
     </message>
     <message>
         <source>on %1</source>
-        <translation>an %1</translation>
+        <translation>ein %1</translation>
     </message>
     <message>
         <source>clock times not known</source>
@@ -1435,7 +1435,7 @@
     </message>
     <message>
         <source>%1 min before printing</source>
-        <translation>%1 min vor dem Druck</translation>
+        <translation>%1 min vor dem Ausdrucken</translation>
     </message>
     <message>
         <source>Last shock</source>
@@ -1536,11 +1536,11 @@
     </message>
     <message>
         <source>device on %1</source>
-        <translation>Gerät an %1</translation>
+        <translation>Gerät ein %1</translation>
     </message>
     <message>
         <source>electrodes on %1</source>
-        <translation>Elektroden an %1</translation>
+        <translation>Elektroden aufgeklebt %1</translation>
     </message>
     <message>
         <source>first analysis %1</source>
@@ -1604,27 +1604,27 @@
     </message>
     <message>
         <source>the collapse was seen by a bystander</source>
-        <translation>der Kollaps wurde von Anwesenden gesehen</translation>
+        <translation>der Kollaps wurde von Anwesenden beobachtet</translation>
     </message>
     <message>
         <source>the collapse was seen by the crew</source>
-        <translation>der Kollaps wurde vom Rettungsdienst gesehen</translation>
+        <translation>der Kollaps wurde vom Rettungsdienst beobachtet</translation>
     </message>
     <message>
         <source>nobody saw the collapse</source>
-        <translation>niemand hat den Kollaps gesehen</translation>
+        <translation>niemand hat den Kollaps beobachtet</translation>
     </message>
     <message>
         <source>Seen by</source>
-        <translation>Gesehen von</translation>
+        <translation>Kollaps beobachtet von</translation>
     </message>
     <message>
         <source>bystanders gave compressions</source>
-        <translation>Druckmassage durch Anwesende</translation>
+        <translation>Herzdruckmassage durch Ersthelfer</translation>
     </message>
     <message>
         <source>no compressions by bystanders</source>
-        <translation>keine Druckmassage durch Anwesende</translation>
+        <translation>keine Herzdruckmassage durch Ersthelfer</translation>
     </message>
     <message>
         <source>First help by</source>
@@ -1644,15 +1644,15 @@
     </message>
     <message>
         <source>compressions at %1 a minute</source>
-        <translation>Druckmassage mit %1 pro Minute</translation>
+        <translation>Kompressionsfrequenz %1 pro Minute</translation>
     </message>
     <message>
         <source>compression rate: not recorded</source>
-        <translation>Frequenz der Druckmassage: nicht aufgezeichnet</translation>
+        <translation>Kompressionsfrequenz: nicht aufgezeichnet</translation>
     </message>
     <message>
         <source> (noted by an observer)</source>
-        <translation> (von Beobachtenden notiert)</translation>
+        <translation> (von einem Beobachter vermerkt)</translation>
     </message>
     <message>
         <source>resuscitation went on after it</source>
@@ -1660,19 +1660,19 @@
     </message>
     <message>
         <source>Findings</source>
-        <translation>Befunde</translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>Chest compressions: not recorded</source>
-        <translation>Druckmassage: nicht aufgezeichnet</translation>
+        <translation>Herzdruckmassage: nicht aufgezeichnet</translation>
     </message>
     <message>
         <source>%1 chest compressions in %2 with hands on</source>
-        <translation>%1 Thoraxkompressionen in %2 Druckmassage</translation>
+        <translation>%1 Thoraxkompressionen in %2 Herzdruckmassage</translation>
     </message>
     <message>
         <source>Chest compressions for %1 (not all recorded singly)</source>
-        <translation>Druckmassage %1 lang (nicht alle Kompressionen einzeln aufgezeichnet)</translation>
+        <translation>Herzdruckmassage %1 lang (nicht alle Kompressionen einzeln aufgezeichnet)</translation>
     </message>
     <message>
         <source>breaths: not recorded</source>
@@ -1684,7 +1684,7 @@
     </message>
     <message>
         <source>not named</source>
-        <translation>nicht benannt</translation>
+        <translation>nicht genannt</translation>
     </message>
     <message>
         <source>Medication: %1</source>
@@ -1716,7 +1716,7 @@
     </message>
     <message>
         <source>Treatment</source>
-        <translation>Behandlung</translation>
+        <translation>Maßnahmen</translation>
     </message>
     <message>
         <source>Medication, anything else given</source>
@@ -1822,7 +1822,7 @@
     </message>
     <message>
         <source>presumed cardiac</source>
-        <translation>vermutlich das Herz</translation>
+        <translation>vermutlich kardial</translation>
     </message>
     <message>
         <source>medical</source>
@@ -1830,7 +1830,7 @@
     </message>
     <message>
         <source>trauma</source>
-        <translation>Verletzung</translation>
+        <translation>Trauma</translation>
     </message>
     <message>
         <source>drug overdose</source>
@@ -1854,7 +1854,7 @@
     </message>
     <message>
         <source>One row is two minutes, from %1 on</source>
-        <translation>Eine Zeile sind zwei Minuten, ab %1</translation>
+        <translation>Eine Zeile entspricht zwei Minuten, ab %1</translation>
     </message>
     <message>
         <source>Device setting</source>
@@ -1894,11 +1894,11 @@
     </message>
     <message>
         <source>Hands off the chest</source>
-        <translation>Keine Druckmassage</translation>
+        <translation>Ohne Herzdruckmassage</translation>
     </message>
     <message>
         <source>no time to measure it in</source>
-        <translation>keine Zeit, in der zu messen war</translation>
+        <translation>kein auswertbarer Zeitraum</translation>
     </message>
     <message>
         <source>%1 of %2 without circulation</source>
@@ -1906,11 +1906,11 @@
     </message>
     <message>
         <source>Circulation</source>
-        <translation>Kreislauf</translation>
+        <translation>Kreislauf (ROSC)</translation>
     </message>
     <message>
         <source>return not recorded</source>
-        <translation>Wiederkehr nicht aufgezeichnet</translation>
+        <translation>Rückkehr nicht aufgezeichnet</translation>
     </message>
     <message>
         <source>noted by an observer</source>
@@ -1930,15 +1930,15 @@
     </message>
     <message>
         <source>The device reported a fault: %1</source>
-        <translation>Das Gerät meldete einen Fehler: %1</translation>
+        <translation>Das Gerät meldete eine Störung: %1</translation>
     </message>
     <message>
         <source>Counted from %1 to %2 (end of the record).</source>
-        <translation>Gezählt von %1 bis %2 (Ende der Aufzeichnung).</translation>
+        <translation>Ausgewertet von %1 bis %2 (Ende der Aufzeichnung).</translation>
     </message>
     <message>
         <source>Counted from %1 to %2 (last compression, shock or analysis).</source>
-        <translation>Gezählt von %1 bis %2 (letzte Kompression, Schock oder Analyse).</translation>
+        <translation>Ausgewertet von %1 bis %2 (letzte Kompression, Schock oder Analyse).</translation>
     </message>
     <message>
         <source>Targets: %1.</source>
@@ -1954,7 +1954,7 @@
     </message>
     <message>
         <source>Handed over</source>
-        <translation>Übergeben</translation>
+        <translation>Übergabe</translation>
     </message>
     <message>
         <source>To</source>
@@ -1998,11 +1998,11 @@
     </message>
     <message>
         <source>Name, role</source>
-        <translation>Name, Aufgabe</translation>
+        <translation>Name, Funktion</translation>
     </message>
     <message>
         <source>Device switched on at</source>
-        <translation>Gerät ein um</translation>
+        <translation>Gerät eingeschaltet um</translation>
     </message>
     <message>
         <source>First shock at</source>
@@ -2014,7 +2014,7 @@
     </message>
     <message>
         <source>Chest compressions from</source>
-        <translation>Druckmassage von</translation>
+        <translation>Herzdruckmassage von</translation>
     </message>
     <message>
         <source>to</source>
@@ -2038,7 +2038,7 @@
     </message>
     <message>
         <source>on %1 earlier</source>
-        <translation>%1 früher an</translation>
+        <translation>%1 früher ein</translation>
     </message>
     <message>
         <source>cycle %1</source>
@@ -2054,14 +2054,14 @@
     </message>
     <message>
         <source>No activity recorded</source>
-        <translation>Keine Tätigkeit aufgezeichnet</translation>
+        <translation>Keine Maßnahme aufgezeichnet</translation>
     </message>
 </context>
 <context>
     <name>WaveMarks</name>
     <message>
         <source>Hands off from %1 for %2.</source>
-        <translation>Ohne Druckmassage ab %1 für %2.</translation>
+        <translation>Ohne Druckmassage ab %1, Dauer %2.</translation>
     </message>
     <message>
         <source>%1 at %2.</source>
@@ -2088,15 +2088,15 @@
     </message>
     <message>
         <source>Evidence: single compressions.</source>
-        <translation>Beleg: einzelne Kompressionen.</translation>
+        <translation>Grundlage: einzelne Kompressionen.</translation>
     </message>
     <message>
         <source>Evidence: stretches of compressions.</source>
-        <translation>Beleg: Abschnitte mit Druckmassage.</translation>
+        <translation>Grundlage: Abschnitte mit Herzdruckmassage.</translation>
     </message>
     <message>
         <source>Evidence: single compressions, and stretches where no single ones were recorded.</source>
-        <translation>Beleg: einzelne Kompressionen; Abschnitte, wo keine einzelnen aufgezeichnet sind.</translation>
+        <translation>Grundlage: einzelne Kompressionen, sonst Abschnitte, wo keine einzelnen aufgezeichnet sind.</translation>
     </message>
     <message>
         <source>No compressions were recorded.</source>
@@ -2104,7 +2104,7 @@
     </message>
     <message>
         <source>Hands off counts as a pause when longer than %1 s, and then in full.</source>
-        <translation>Ohne Druckmassage zählt ab mehr als %1 s als Pause, und dann ganz.</translation>
+        <translation>Eine Zeit ohne Herzdruckmassage gilt als Pause, wenn sie länger als %1 s ist, und zählt dann in voller Länge.</translation>
     </message>
     <message>
         <source>%1 of %2 could be used.</source>
@@ -2112,7 +2112,7 @@
     </message>
     <message>
         <source>%1 were excluded and count in no figure.</source>
-        <translation>%1 wurden ausgenommen und zählen in keiner Zahl.</translation>
+        <translation>%1 wurden ausgenommen und gehen in keine Zahl ein.</translation>
     </message>
     <message>
         <source>Definition: %1. Mark: %2.
@@ -2135,7 +2135,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>taken away: analysis, or advice to shock</source>
-        <translation>abgezogen: Analyse, oder Empfehlung bis Schock</translation>
+        <translation>abgezogen: Analyse oder Empfehlung bis Schock</translation>
     </message>
     <message>
         <source>1 compression</source>
@@ -2179,7 +2179,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>around shock %1</source>
-        <translation>um Schock %1</translation>
+        <translation>rund um Schock %1</translation>
     </message>
     <message>
         <source>analysis</source>
@@ -2231,7 +2231,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>breaths, longer than the limit</source>
-        <translation>Beatmungen, über der Grenze</translation>
+        <translation>Beatmungen, länger als der Grenzwert</translation>
     </message>
     <message>
         <source>no reason recorded</source>
@@ -2243,7 +2243,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>adult</source>
-        <translation>Erwachsener</translation>
+        <translation>erwachsen</translation>
     </message>
     <message>
         <source>child</source>
@@ -2255,7 +2255,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>adult or child not recorded</source>
-        <translation>ob Erwachsener oder Kind, ist nicht aufgezeichnet</translation>
+        <translation>ob erwachsen oder Kind, ist nicht aufgezeichnet</translation>
     </message>
     <message>
         <source>rescue or drill not stated</source>
@@ -2291,7 +2291,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>The first line of this file is not the header of an event log, so the program cannot tell when it was recorded and what it is.</source>
-        <translation>Die erste Zeile dieser Datei ist nicht der Kopf eines Ereignisprotokolls; das Programm weiß deshalb nicht, wann es aufgezeichnet wurde und was es ist.</translation>
+        <translation>Die erste Zeile dieser Datei ist nicht die Kopfzeile eines Ereignisprotokolls; das Programm weiß deshalb nicht, wann aufgezeichnet wurde und was es ist.</translation>
     </message>
     <message>
         <source>All lines below the first can probably still be read.</source>
@@ -2299,7 +2299,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>If you know that it is an event log, open it under a made-up header: choose what it was. Clock times and the patient then stay unknown.</source>
-        <translation>Wenn Sie wissen, dass es ein Ereignisprotokoll ist, öffnen Sie es mit einem erdachten Kopf: Wählen Sie, was es war. Uhrzeiten und Patient bleiben dann unbekannt.</translation>
+        <translation>Wenn Sie wissen, dass es ein Ereignisprotokoll ist, öffnen Sie es mit einer angenommenen Kopfzeile: Wählen Sie, was es war. Uhrzeiten und Patient bleiben dann unbekannt.</translation>
     </message>
     <message>
         <source>This file is written in version %1 of the event log; this program reads versions 1.0 to 1.x.</source>
@@ -2339,7 +2339,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Not a medical device. For review after the event. Local protocol goes first.</source>
-        <translation>Kein Medizinprodukt. Zur Auswertung nach dem Einsatz. Das örtliche Protokoll geht vor.</translation>
+        <translation>Kein Medizinprodukt. Zur Auswertung nach dem Einsatz. Örtliche Vorgaben gehen vor.</translation>
     </message>
     <message>
         <source>Keys</source>
@@ -2387,7 +2387,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Closer or wider around the pointer</source>
-        <translation>Näher oder weiter um den Zeiger</translation>
+        <translation>Um den Zeiger vergrößern oder verkleinern</translation>
     </message>
     <message>
         <source>Earlier or later</source>
@@ -2399,7 +2399,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>&lt;h2&gt;Afterbeat %1&lt;/h2&gt;&lt;p&gt;Turns what was recorded during a cardiac-arrest rescue or drill into answers: figures with their working, and a handover sheet on one page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it is not.&lt;/b&gt; Afterbeat is not a medical device. It is for review after the event, never for use during one. It gives no diagnosis and no prognosis, and it does not replace the crew&apos;s own assessment. Local protocol and licensed practice go first; the targets shown come from the guideline chosen under Record.&lt;/p&gt;&lt;p&gt;Every figure shows its definition, its source, and how sure we are of that source. What was not recorded is said in words.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later.&lt;/p&gt;</source>
-        <translation>&lt;h2&gt;Afterbeat %1&lt;/h2&gt;&lt;p&gt;Macht aus dem, was bei einer Wiederbelebung oder Übung aufgezeichnet wurde, Antworten: Zahlen mit ihrer Herleitung und ein Übergabeblatt auf einer Seite.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was es nicht ist.&lt;/b&gt; Afterbeat ist kein Medizinprodukt. Es dient der Auswertung nach dem Einsatz, nie der Anwendung während eines Einsatzes. Es stellt keine Diagnose und keine Prognose, und es ersetzt nicht die eigene Beurteilung der Besatzung. Das örtliche Protokoll und die zugelassene Praxis gehen vor; die gezeigten Ziele stammen aus der Leitlinie, die unter Aufzeichnung gewählt ist.&lt;/p&gt;&lt;p&gt;Jede Zahl zeigt ihre Definition, ihre Quelle und wie sicher wir uns dieser Quelle sind. Was nicht aufgezeichnet wurde, steht in Worten da.&lt;/p&gt;&lt;p&gt;Freie Software unter der GNU General Public License, Version 3 oder neuer.&lt;/p&gt;</translation>
+        <translation>&lt;h2&gt;Afterbeat %1&lt;/h2&gt;&lt;p&gt;Macht aus dem, was bei einer Wiederbelebung oder Übung aufgezeichnet wurde, Antworten: Zahlen mit ihrer Herleitung und ein Übergabeblatt auf einer Seite.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was es nicht ist.&lt;/b&gt; Afterbeat ist kein Medizinprodukt. Es dient der Auswertung nach dem Einsatz, nie der Anwendung während eines Einsatzes. Es stellt keine Diagnose und keine Prognose, und es ersetzt nicht die eigene Beurteilung der Rettungskräfte. Örtliche Vorgaben und berufliche Befugnisse gehen vor; die gezeigten Ziele stammen aus der Leitlinie, die unter Aufzeichnung gewählt ist.&lt;/p&gt;&lt;p&gt;Jede Zahl zeigt ihre Definition, ihre Quelle und wie sicher wir uns dieser Quelle sind. Was nicht aufgezeichnet wurde, steht in Worten da.&lt;/p&gt;&lt;p&gt;Freie Software unter der GNU General Public License, Version 3 oder neuer.&lt;/p&gt;</translation>
     </message>
     <message>
         <source>About Afterbeat</source>
@@ -2419,7 +2419,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>%1 (incomplete, counts in no figure)</source>
-        <translation>%1 (unvollständig, zählt in keiner Zahl)</translation>
+        <translation>%1 (unvollständig, geht in keine Zahl ein)</translation>
     </message>
     <message>
         <source>device</source>
@@ -2443,11 +2443,11 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>problem: %1</source>
-        <translation>Auffälligkeit: %1</translation>
+        <translation>Problem: %1</translation>
     </message>
     <message>
         <source>problem</source>
-        <translation>Auffälligkeit</translation>
+        <translation>Problem</translation>
     </message>
     <message>
         <source>worked out</source>
@@ -2471,7 +2471,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>on record</source>
-        <translation>ab Beginn</translation>
+        <translation>seit Beginn</translation>
     </message>
     <message>
         <source>a minute</source>
@@ -2483,7 +2483,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>counted</source>
-        <translation>gezählt</translation>
+        <translation>gewertet</translation>
     </message>
     <message>
         <source>s</source>
@@ -2571,15 +2571,15 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>limit</source>
-        <translation>Grenze</translation>
+        <translation>Grenzwert</translation>
     </message>
     <message>
         <source>against the limit</source>
-        <translation>gegen die Grenze</translation>
+        <translation>Vergleich mit Grenzwert</translation>
     </message>
     <message>
         <source>no limit</source>
-        <translation>keine Grenze</translation>
+        <translation>kein Grenzwert</translation>
     </message>
     <message>
         <source>longer</source>
@@ -2655,11 +2655,11 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>device on, power</source>
-        <translation>Gerät ein, Strom</translation>
+        <translation>Gerät ein, Einschalten</translation>
     </message>
     <message>
         <source>device off, power</source>
-        <translation>Gerät aus, Strom</translation>
+        <translation>Gerät aus, Ausschalten</translation>
     </message>
     <message>
         <source>electrodes</source>
@@ -2667,7 +2667,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>patient setting</source>
-        <translation>Patienteneinstellung</translation>
+        <translation>Geräteeinstellung</translation>
     </message>
     <message>
         <source>charge</source>
@@ -2703,7 +2703,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>not counted, excluded</source>
-        <translation>nicht gezählt, ausgenommen</translation>
+        <translation>nicht gewertet, ausgenommen</translation>
     </message>
     <message>
         <source>prompt</source>
@@ -2711,7 +2711,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>battery</source>
-        <translation>Akku</translation>
+        <translation>Batterie</translation>
     </message>
     <message>
         <source>electrode pads</source>
@@ -2755,7 +2755,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>This line is %1 s earlier than the line above it.</source>
-        <translation>Diese Zeile liegt %1 s vor der Zeile darüber.</translation>
+        <translation>Diese Zeile ist %1 s früher als die Zeile darüber.</translation>
     </message>
     <message>
         <source>The value of “%1” is too large or not a number (%2).</source>
@@ -2859,7 +2859,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>The entry is kept and counts in no figure.</source>
-        <translation>Der Eintrag bleibt erhalten und zählt in keiner Zahl.</translation>
+        <translation>Der Eintrag bleibt erhalten und geht in keine Zahl ein.</translation>
     </message>
     <message>
         <source>Lines out of order</source>
@@ -2895,7 +2895,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>The entry is taken to last until the last time in the file.</source>
-        <translation>Der Eintrag gilt bis zur letzten Zeit der Datei.</translation>
+        <translation>Der Eintrag gilt bis zum letzten Zeitpunkt der Datei.</translation>
     </message>
     <message>
         <source>Samples that are lost</source>
@@ -2991,7 +2991,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>The file was read under a made-up one; date, place and device are unknown.</source>
-        <translation>Die Datei wurde mit einem erdachten Kopf gelesen; Datum, Ort und Gerät sind unbekannt.</translation>
+        <translation>Die Datei wurde mit einer angenommenen Kopfzeile gelesen; Datum, Ort und Gerät sind unbekannt.</translation>
     </message>
     <message>
         <source>Compressions detected twice</source>
@@ -3007,7 +3007,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Targets follow the record&apos;s patient. Check which of the two is right.</source>
-        <translation>Die Ziele richten sich nach dem Patienten der Aufzeichnung. Prüfen Sie, was davon stimmt.</translation>
+        <translation>Die Ziele richten sich nach dem Patienten der Aufzeichnung. Prüfen Sie, welche der beiden Angaben stimmt.</translation>
     </message>
     <message>
         <source>electrodes attached</source>
@@ -3023,11 +3023,11 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>the device&apos;s arrival</source>
-        <translation>die Ankunft des Geräts</translation>
+        <translation>das Eintreffen des Geräts</translation>
     </message>
     <message>
         <source>the first hands on</source>
-        <translation>die erste Druckmassage</translation>
+        <translation>der Beginn der Herzdruckmassage</translation>
     </message>
     <message>
         <source>an analysis</source>
@@ -3059,15 +3059,15 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>the recorded stretches carry no rate</source>
-        <translation>die aufgezeichneten Abschnitte tragen keine Frequenz</translation>
+        <translation>für die aufgezeichneten Abschnitte ist keine Frequenz angegeben</translation>
     </message>
     <message>
         <source>no compression that counts carries a depth</source>
-        <translation>keine Kompression, die zählt, trägt eine Tiefe</translation>
+        <translation>zu keiner gewerteten Kompression ist die Tiefe angegeben</translation>
     </message>
     <message>
         <source>no compression carries a depth</source>
-        <translation>keine Kompression trägt eine Tiefe</translation>
+        <translation>zu keiner Kompression ist die Tiefe angegeben</translation>
     </message>
     <message>
         <source>the guideline has no range for this patient</source>
@@ -3075,7 +3075,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>no compression says whether the chest was released</source>
-        <translation>keine Kompression sagt, ob der Brustkorb entlastet wurde</translation>
+        <translation>bei keiner Kompression ist vermerkt, ob der Brustkorb entlastet wurde</translation>
     </message>
     <message>
         <source>no single compressions were recorded</source>
@@ -3083,7 +3083,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>none was noted, and no defibrillator&apos;s own recording is part of this record</source>
-        <translation>keine notiert, und kein Defibrillator hat selbst zu dieser Aufzeichnung beigetragen</translation>
+        <translation>keine vermerkt, und die Aufzeichnung enthält keine eigenen Daten eines Defibrillators</translation>
     </message>
     <message>
         <source>no shock was given</source>
@@ -3091,7 +3091,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>not every shock that was given carries its energy</source>
-        <translation>nicht jeder abgegebene Schock trägt seine Energie</translation>
+        <translation>nicht zu jedem abgegebenen Schock ist die Energie angegeben</translation>
     </message>
     <message>
         <source>no shock followed an analysis that advised it</source>
@@ -3103,7 +3103,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>no time counts in this record</source>
-        <translation>in dieser Aufzeichnung zählt keine Zeit</translation>
+        <translation>diese Aufzeichnung enthält keine gewertete Zeit</translation>
     </message>
     <message>
         <source>no breath was recorded</source>
@@ -3111,11 +3111,11 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>circulation returned when the window had ended</source>
-        <translation>der Kreislauf kehrte nach dem Ende des Zeitfensters zurück</translation>
+        <translation>der Kreislauf kehrte nach dem Ende des Zeitraums zurück</translation>
     </message>
     <message>
         <source>no return of circulation was noted</source>
-        <translation>keine Rückkehr des Kreislaufs notiert</translation>
+        <translation>keine Rückkehr des Kreislaufs vermerkt</translation>
     </message>
     <message>
         <source>switching on was not recorded</source>
@@ -3123,11 +3123,11 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>the guideline has no limit for pauses</source>
-        <translation>die Leitlinie nennt keine Grenze für Pausen</translation>
+        <translation>die Leitlinie nennt keinen Grenzwert für Pausen</translation>
     </message>
     <message>
         <source>nothing in the record begins a rescue</source>
-        <translation>nichts in der Aufzeichnung beginnt eine Reanimation</translation>
+        <translation>die Aufzeichnung enthält nichts, womit ein Einsatz beginnt</translation>
     </message>
     <message>
         <source>known for %1 of %2 s</source>
@@ -3267,7 +3267,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Begin a ruler, and stretch it</source>
-        <translation>Ein Messlineal beginnen und strecken</translation>
+        <translation>Ein Messlineal anlegen und aufziehen</translation>
     </message>
     <message>
         <source>Shift+Left, Shift+Right</source>
@@ -3279,7 +3279,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Take the ruler and the cursor away</source>
-        <translation>Messlineal und Zeitmarke wegnehmen</translation>
+        <translation>Messlineal und Zeitmarke entfernen</translation>
     </message>
     <message>
         <source>Escape</source>
@@ -3311,7 +3311,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Down</source>
-        <translation>Abwärts</translation>
+        <translation>Ab</translation>
     </message>
     <message>
         <source>In the debrief</source>
@@ -3381,19 +3381,19 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>&amp;Strike the line for this showing</source>
-        <translation>Die Zeile für dieses Mal &amp;streichen</translation>
+        <translation>Den Satz für dieses Mal &amp;streichen</translation>
     </message>
     <message>
         <source>&amp;Reword the line</source>
-        <translation>Die Zeile &amp;umformulieren</translation>
+        <translation>Den Satz &amp;umformulieren</translation>
     </message>
     <message>
         <source>Add to what went &amp;well</source>
-        <translation>Zu „Was gut &amp;ging“ hinzufügen</translation>
+        <translation>Zu „Gut &amp;gelungen“ hinzufügen</translation>
     </message>
     <message>
         <source>Add to what to &amp;practise</source>
-        <translation>Zu „Was zu &amp;üben ist“ hinzufügen</translation>
+        <translation>Zu „Zum &amp;Üben“ hinzufügen</translation>
     </message>
     <message>
         <source>Add a &amp;question</source>
@@ -3413,7 +3413,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Show &amp;names and remarks of the record</source>
-        <translation>&amp;Namen und Bemerkungen der Aufzeichnung zeigen</translation>
+        <translation>Na&amp;men und Bemerkungen der Aufzeichnung zeigen</translation>
     </message>
     <message>
         <source>Ctrl+B, N</source>
@@ -3443,26 +3443,26 @@ Ziele: %4.</translation>
     <name>afterbeat::window::Deck</name>
     <message>
         <source>strike a line</source>
-        <translation>eine Zeile streichen</translation>
+        <translation>einen Satz streichen</translation>
     </message>
     <message>
         <source>reword a line</source>
-        <translation>eine Zeile umformulieren</translation>
+        <translation>einen Satz umformulieren</translation>
     </message>
     <message>
         <source>add a line</source>
-        <translation>eine Zeile hinzufügen</translation>
+        <translation>einen Satz hinzufügen</translation>
     </message>
 </context>
 <context>
     <name>afterbeat::window::DeckColumnView</name>
     <message>
         <source>One more line, then Enter</source>
-        <translation>Noch eine Zeile, dann Eingabe</translation>
+        <translation>Noch ein Satz, dann Eingabe</translation>
     </message>
     <message>
         <source>One more line: %1</source>
-        <translation>Noch eine Zeile: %1</translation>
+        <translation>Noch ein Satz: %1</translation>
     </message>
     <message>
         <source>Struck for this showing: %1</source>
@@ -3481,7 +3481,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>At the last activity</source>
-        <translation>Mit der letzten Tätigkeit</translation>
+        <translation>Mit der letzten Maßnahme</translation>
     </message>
     <message>
         <source>At the end of the record</source>
@@ -3509,7 +3509,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Hands off counts as a pause when longer than (seconds, 0.5 to 5):</source>
-        <translation>Ohne Druckmassage gilt als Pause ab mehr als (Sekunden, 0,5 bis 5):</translation>
+        <translation>Als Pause gilt eine Zeit ohne Druckmassage, die länger ist als (Sekunden, 0,5 bis 5):</translation>
     </message>
     <message>
         <source>Open a guideline profile</source>
@@ -3533,7 +3533,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>last activity</source>
-        <translation>zur letzten Tätigkeit</translation>
+        <translation>zur letzten Maßnahme</translation>
     </message>
     <message>
         <source>end of the record</source>
@@ -3556,7 +3556,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Open a &amp;folder or card…</source>
-        <translation>&amp;Ordner oder Karte öffnen …</translation>
+        <translation>&amp;Ordner oder Speicherkarte öffnen …</translation>
     </message>
     <message>
         <source>&amp;Close the record</source>
@@ -3646,7 +3646,7 @@ Ziele: %4.</translation>
     <name>afterbeat::window::HandoverActions</name>
     <message>
         <source>&amp;Export the handover sheet as PDF…</source>
-        <translation>Übergabeblatt als PDF &amp;exportieren …</translation>
+        <translation>Übergabeblatt als PDF e&amp;xportieren …</translation>
     </message>
     <message>
         <source>&amp;Print the handover sheet…</source>
@@ -3679,7 +3679,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>The printer did not accept the sheet. Check that it is switched on, or export the sheet as PDF.</source>
-        <translation>Der Drucker nahm das Blatt nicht an. Prüfen Sie, ob er eingeschaltet ist, oder exportieren Sie das Blatt als PDF.</translation>
+        <translation>Der Drucker hat das Blatt nicht angenommen. Prüfen Sie, ob er eingeschaltet ist, oder exportieren Sie das Blatt als PDF.</translation>
     </message>
     <message>
         <source>Sheet in &amp;English</source>
@@ -3707,14 +3707,14 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>&amp;Whole sheet</source>
-        <translation>&amp;Ganzes Blatt</translation>
+        <translation>Ganzes &amp;Blatt</translation>
     </message>
 </context>
 <context>
     <name>afterbeat::window::HandoverPage</name>
     <message>
         <source>&amp;Back from the sheet without a recording</source>
-        <translation>&amp;Zurück vom Blatt ohne Aufzeichnung</translation>
+        <translation>Zurück &amp;vom Blatt ohne Aufzeichnung</translation>
     </message>
     <message>
         <source>Without a recording</source>
@@ -3722,7 +3722,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Type what people or the device said, as far as it is known. What stays empty is a line for the pen.</source>
-        <translation>Tragen Sie ein, was Menschen oder das Gerät gesagt haben, soweit es bekannt ist. Was leer bleibt, wird eine Linie für den Stift.</translation>
+        <translation>Tragen Sie ein, was Beteiligte oder das Gerät gesagt haben, soweit es bekannt ist. Was leer bleibt, wird eine Linie zum Eintragen von Hand.</translation>
     </message>
     <message>
         <source>Print…</source>
@@ -3734,7 +3734,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Lan&amp;guage</source>
-        <translation>&amp;Sprache</translation>
+        <translation>Sp&amp;rache</translation>
     </message>
     <message>
         <source>Language of the sheet</source>
@@ -3742,7 +3742,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Pape&amp;r</source>
-        <translation>Papie&amp;r</translation>
+        <translation>&amp;Papier</translation>
     </message>
     <message>
         <source>Paper of the sheet</source>
@@ -3750,7 +3750,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Left to fill in by pen</source>
-        <translation>Mit dem Stift einzutragen</translation>
+        <translation>Von Hand einzutragen</translation>
     </message>
     <message>
         <source>Back</source>
@@ -3762,11 +3762,11 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Nothing is left to fill in by pen.</source>
-        <translation>Mit dem Stift ist nichts mehr einzutragen.</translation>
+        <translation>Von Hand ist nichts mehr einzutragen.</translation>
     </message>
     <message>
         <source>Left to fill in by pen:</source>
-        <translation>Mit dem Stift einzutragen:</translation>
+        <translation>Von Hand einzutragen:</translation>
     </message>
 </context>
 <context>
@@ -3789,14 +3789,14 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>from</source>
-        <translation>von</translation>
+        <translation>Quelle</translation>
     </message>
 </context>
 <context>
     <name>afterbeat::window::HappeningsView</name>
     <message>
         <source>Find in what happened</source>
-        <translation>Im Geschehen suchen</translation>
+        <translation>In den Ereignissen suchen</translation>
     </message>
     <message>
         <source>Type to filter: shock, pause, 09:15 …</source>
@@ -3804,7 +3804,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Filter what happened</source>
-        <translation>Das Geschehen filtern</translation>
+        <translation>Ereignisse filtern</translation>
     </message>
     <message>
         <source>How many are shown</source>
@@ -3812,7 +3812,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>What happened</source>
-        <translation>Was geschah</translation>
+        <translation>Ereignisse</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -3835,15 +3835,15 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Synthetic: these data were generated</source>
-        <translation>Synthetisch: Diese Daten sind erzeugt</translation>
+        <translation>Synthetisch: Diese Daten sind künstlich erzeugt</translation>
     </message>
     <message>
         <source>MADE-UP HEADER</source>
-        <translation>ERDACHTER KOPF</translation>
+        <translation>OHNE KOPFZEILE</translation>
     </message>
     <message>
         <source>The file had no usable header and is read under a made-up one</source>
-        <translation>Die Datei hatte keinen brauchbaren Kopf und wird mit einem erdachten gelesen</translation>
+        <translation>Die Datei hatte keine brauchbare Kopfzeile und wird mit einer angenommenen gelesen</translation>
     </message>
     <message>
         <source>Place not recorded</source>
@@ -3877,7 +3877,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>The language changes when Afterbeat is started the next time.</source>
-        <translation>Die Sprache wechselt, wenn Afterbeat das nächste Mal gestartet wird.</translation>
+        <translation>Die Sprache wechselt beim nächsten Start von Afterbeat.</translation>
     </message>
 </context>
 <context>
@@ -3888,7 +3888,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Reword this line</source>
-        <translation>Diese Zeile umformulieren</translation>
+        <translation>Diesen Satz umformulieren</translation>
     </message>
     <message>
         <source>Its moment is marked in the rows</source>
@@ -3941,7 +3941,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Open without a &amp;header</source>
-        <translation>Ohne &amp;Kopf öffnen</translation>
+        <translation>Ohne &amp;Kopfzeile öffnen</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
@@ -4009,7 +4009,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Sheet &amp;without a recording…</source>
-        <translation>Blatt &amp;ohne Aufzeichnung …</translation>
+        <translation>Blatt ohne A&amp;ufzeichnung …</translation>
     </message>
     <message>
         <source>Debrief</source>
@@ -4041,7 +4041,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>&amp;Copy the list as text</source>
-        <translation>Liste als Text &amp;kopieren</translation>
+        <translation>&amp;Liste als Text kopieren</translation>
     </message>
     <message>
         <source>&amp;Tracks of the waves</source>
@@ -4053,7 +4053,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Change what the figures are computed with</source>
-        <translation>Ändern, womit die Werte berechnet werden</translation>
+        <translation>Ändern, womit die Zahlen berechnet werden</translation>
     </message>
 </context>
 <context>
@@ -4076,7 +4076,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Hands on?</source>
-        <translation>Hände am Brustkorb?</translation>
+        <translation>Hände auf dem Brustkorb?</translation>
     </message>
     <message>
         <source>How well?</source>
@@ -4099,7 +4099,7 @@ Ziele: %4.</translation>
     <name>afterbeat::window::NoticeBar</name>
     <message>
         <source>Take the message away</source>
-        <translation>Die Meldung wegnehmen</translation>
+        <translation>Die Meldung ausblenden</translation>
     </message>
     <message>
         <source>Message</source>
@@ -4150,7 +4150,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>no problems found</source>
-        <translation>keine Auffälligkeiten gefunden</translation>
+        <translation>keine Probleme gefunden</translation>
     </message>
     <message>
         <source>line %1</source>
@@ -4162,7 +4162,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>how bad</source>
-        <translation>wie schwer</translation>
+        <translation>Schwere</translation>
     </message>
     <message>
         <source>where</source>
@@ -4201,7 +4201,7 @@ Ziele: %4.</translation>
     <name>afterbeat::window::ProblemsStrip</name>
     <message>
         <source>Show the problems of the file</source>
-        <translation>Die Auffälligkeiten der Datei zeigen</translation>
+        <translation>Die Probleme der Datei zeigen</translation>
     </message>
     <message>
         <source>This file holds %1 records; record %2 is shown. The others are under Record.</source>
@@ -4213,14 +4213,14 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>What follows the last activity (%1) counts in no figure.</source>
-        <translation>Was nach der letzten Tätigkeit kommt (%1), zählt in keiner Zahl.</translation>
+        <translation>Was nach der letzten Maßnahme kommt (%1), geht in keine Zahl ein.</translation>
     </message>
 </context>
 <context>
     <name>afterbeat::window::ProblemsView</name>
     <message>
         <source>Problems of the file</source>
-        <translation>Auffälligkeiten der Datei</translation>
+        <translation>Probleme der Datei</translation>
     </message>
     <message>
         <source>What the problem means</source>
@@ -4265,7 +4265,7 @@ Ziele: %4.</translation>
     <name>afterbeat::window::Replay</name>
     <message>
         <source>&amp;Play or pause the replay</source>
-        <translation>Wiedergabe &amp;starten oder anhalten</translation>
+        <translation>Wiedergabe st&amp;arten oder anhalten</translation>
     </message>
     <message>
         <source>Replay at the speed of the record</source>
@@ -4349,7 +4349,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>electrodes off</source>
-        <translation>Elektroden ab</translation>
+        <translation>Elektroden gelöst</translation>
     </message>
     <message>
         <source>electrodes: poor contact</source>
@@ -4433,7 +4433,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>airway: supraglottic device</source>
-        <translation>Atemweg: supraglottische Hilfe</translation>
+        <translation>Atemweg: supraglottische Atemwegshilfe</translation>
     </message>
     <message>
         <source>airway: tube</source>
@@ -4445,11 +4445,11 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>rhythm: shockable</source>
-        <translation>Rhythmus: schockbar</translation>
+        <translation>Rhythmus: defibrillierbar</translation>
     </message>
     <message>
         <source>rhythm: organised</source>
-        <translation>Rhythmus: geordnet</translation>
+        <translation>Rhythmus: organisiert</translation>
     </message>
     <message>
         <source>rhythm: asystole</source>
@@ -4485,19 +4485,19 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>not counted</source>
-        <translation>nicht gezählt</translation>
+        <translation>nicht gewertet</translation>
     </message>
     <message>
         <source>not counted: not part of the rescue</source>
-        <translation>nicht gezählt: gehört nicht zum Einsatz</translation>
+        <translation>nicht gewertet: gehört nicht zum Einsatz</translation>
     </message>
     <message>
         <source>not counted: recording not trusted</source>
-        <translation>nicht gezählt: Aufzeichnung nicht verlässlich</translation>
+        <translation>nicht gewertet: Aufzeichnung unzuverlässig</translation>
     </message>
     <message>
         <source>not counted: nobody was watching</source>
-        <translation>nicht gezählt: niemand sah zu</translation>
+        <translation>nicht gewertet: niemand hat beobachtet</translation>
     </message>
     <message>
         <source>prompt of the device</source>
@@ -4505,19 +4505,19 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>battery: %1 %</source>
-        <translation>Akku: %1 %</translation>
+        <translation>Batterie: %1 %</translation>
     </message>
     <message>
         <source>battery: %1 of %2 bars</source>
-        <translation>Akku: %1 von %2 Balken</translation>
+        <translation>Batterie: %1 von %2 Balken</translation>
     </message>
     <message>
         <source>battery: bars %1</source>
-        <translation>Akku: %1 Balken</translation>
+        <translation>Batterie: %1 Balken</translation>
     </message>
     <message>
         <source>battery</source>
-        <translation>Akku</translation>
+        <translation>Batterie</translation>
     </message>
     <message>
         <source>electrode pads</source>
@@ -4571,7 +4571,7 @@ Ziele: %4.</translation>
     <name>afterbeat::window::SidePanel</name>
     <message>
         <source>Figures and problems</source>
-        <translation>Zahlen und Auffälligkeiten</translation>
+        <translation>Zahlen und Probleme</translation>
     </message>
     <message>
         <source>What the panel shows</source>
@@ -4611,7 +4611,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Show what happened</source>
-        <translation>Zeigen, was geschah</translation>
+        <translation>Die Ereignisse zeigen</translation>
     </message>
 </context>
 <context>
@@ -4642,11 +4642,11 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Next problem in the file</source>
-        <translation>Nächste Auffälligkeit der Datei</translation>
+        <translation>Nächstes Problem der Datei</translation>
     </message>
     <message>
         <source>Previous problem in the file</source>
-        <translation>Vorige Auffälligkeit der Datei</translation>
+        <translation>Voriges Problem der Datei</translation>
     </message>
     <message>
         <source>Longest pause</source>
@@ -4666,7 +4666,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>No problem of the file lies at a known time.</source>
-        <translation>Keine Auffälligkeit der Datei liegt an einer bekannten Zeit.</translation>
+        <translation>Kein Problem der Datei liegt an einer bekannten Zeit.</translation>
     </message>
     <message>
         <source>There is no further pause this way.</source>
@@ -4682,7 +4682,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>There is no further problem this way.</source>
-        <translation>In dieser Richtung ist keine weitere Auffälligkeit.</translation>
+        <translation>In dieser Richtung ist kein weiteres Problem.</translation>
     </message>
 </context>
 <context>
@@ -4712,7 +4712,7 @@ Ziele: %4.</translation>
     <name>afterbeat::window::ToldForm</name>
     <message>
         <source>&amp;Minutes on</source>
-        <translation>&amp;Minuten an</translation>
+        <translation>&amp;Minuten in Betrieb</translation>
     </message>
     <message>
         <source>for example 22</source>
@@ -4720,7 +4720,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>&amp;Shocks given</source>
-        <translation>Abgegebene &amp;Schocks</translation>
+        <translation>Abgegebene S&amp;chocks</translation>
     </message>
     <message>
         <source>for example 3</source>
@@ -4736,15 +4736,15 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Device se&amp;tting</source>
-        <translation>&amp;Geräteeinstellung</translation>
+        <translation>Geräteeinst&amp;ellung</translation>
     </message>
     <message>
         <source>not told</source>
-        <translation>nicht gesagt</translation>
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <source>adult</source>
-        <translation>Erwachsener</translation>
+        <translation>Erwachsene</translation>
     </message>
     <message>
         <source>child</source>
@@ -4760,7 +4760,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>&amp;Kind</source>
-        <translation>&amp;Art</translation>
+        <translation>Ar&amp;t</translation>
     </message>
     <message>
         <source>rescue</source>
@@ -4784,11 +4784,11 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>No shock, but a time of the last one: both are left to the pen until one of them is changed.</source>
-        <translation>Kein Schock, aber eine Zeit des letzten: Beides bleibt dem Stift überlassen, bis eines davon geändert wird.</translation>
+        <translation>Kein Schock, aber eine Uhrzeit für den letzten: Beides bleibt zum Eintragen von Hand frei, bis eines davon geändert wird.</translation>
     </message>
     <message>
         <source>Write the time of day as 09:31.</source>
-        <translation>Schreiben Sie die Uhrzeit als 09:31.</translation>
+        <translation>Schreiben Sie die Uhrzeit in der Form 09:31.</translation>
     </message>
 </context>
 <context>
@@ -4850,11 +4850,11 @@ Ziele: %4.</translation>
     <name>afterbeat::window::WavesView</name>
     <message>
         <source>shockable</source>
-        <translation>schockbar</translation>
+        <translation>defibrillierbar</translation>
     </message>
     <message>
         <source>organised</source>
-        <translation>geordnet</translation>
+        <translation>organisiert</translation>
     </message>
     <message>
         <source>asystole</source>
@@ -4890,11 +4890,11 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Closer</source>
-        <translation>Näher</translation>
+        <translation>Vergrößern</translation>
     </message>
     <message>
         <source>Wider</source>
-        <translation>Weiter</translation>
+        <translation>Verkleinern</translation>
     </message>
     <message>
         <source>Earlier</source>
@@ -4922,7 +4922,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>This record holds waves in a form that cannot be drawn; the list of problems says which.</source>
-        <translation>Diese Aufzeichnung enthält Kurven in einer Form, die sich nicht zeichnen lässt; die Liste der Auffälligkeiten sagt, welche.</translation>
+        <translation>Diese Aufzeichnung enthält Kurven in einer Form, die sich nicht zeichnen lässt; die Liste der Probleme sagt, welche.</translation>
     </message>
     <message>
         <source>%1 to %2</source>
@@ -4934,7 +4934,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>&amp;Take the ruler away</source>
-        <translation>Messlineal &amp;wegnehmen</translation>
+        <translation>Messlineal &amp;entfernen</translation>
     </message>
     <message>
         <source>Squares of ECG &amp;paper</source>
@@ -4942,7 +4942,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>&amp;25 mm for a second</source>
-        <translation>&amp;25 mm für eine Sekunde</translation>
+        <translation>&amp;25 mm pro Sekunde</translation>
     </message>
     <message>
         <source>Track %1</source>
@@ -4965,7 +4965,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>Drop a file or the device&apos;s card folder on this window, or open one: an event log (.resuslog), a WFDB record (.hea), or an observer&apos;s notes (.csv).</source>
-        <translation>Ziehen Sie eine Datei oder den Ordner der Gerätekarte auf dieses Fenster, oder öffnen Sie etwas: ein Ereignisprotokoll (.resuslog), eine WFDB-Aufzeichnung (.hea) oder Beobachternotizen (.csv).</translation>
+        <translation>Ziehen Sie eine Datei oder den Ordner der Speicherkarte auf dieses Fenster, oder öffnen Sie eine Aufzeichnung: ein Ereignisprotokoll (.resuslog), eine WFDB-Aufzeichnung (.hea) oder Beobachternotizen (.csv).</translation>
     </message>
     <message>
         <source>The file is only read, never changed. You then see the whole rescue, its figures with their working, and the handover sheet is one key away.</source>
@@ -4981,7 +4981,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>There is no recording? Type what the device or people said and print the same sheet.</source>
-        <translation>Es gibt keine Aufzeichnung? Tragen Sie ein, was das Gerät oder Menschen gesagt haben, und drucken Sie dasselbe Blatt.</translation>
+        <translation>Es gibt keine Aufzeichnung? Tragen Sie ein, was das Gerät oder Beteiligte gesagt haben, und drucken Sie dasselbe Blatt.</translation>
     </message>
 </context>
 <context>
@@ -5043,7 +5043,7 @@ Ziele: %4.</translation>
     </message>
     <message>
         <source>The record does not hold what this figure is made from: %1.</source>
-        <translation>Die Aufzeichnung enthält nicht, woraus dieser Wert entsteht: %1.</translation>
+        <translation>Die Aufzeichnung enthält nicht, woraus diese Zahl entsteht: %1.</translation>
     </message>
 </context>
 <context>

@@ -272,7 +272,7 @@ TEST(SheetContent, GermanIsGerman) {
                "Erwachsene", "3 min 35 s vor Ende der Aufzeichnung",
                QStringLiteral("Fünf Analysen: Schock empfohlen"),
                "4 min 15 s von 9 min 4 s ohne Kreislauf",
-               QStringLiteral("Pausen über 1,5 s zählen ganz"), "Korrekturen: keine.",
+               QStringLiteral("Pausen über 1,5 s zählen in voller Länge"), "Korrekturen: keine.",
                "ersetzt nicht die eigene Beurteilung"},
               {"shock", "hands off", "Handover", "not recorded", "1.5"});
 }
