@@ -60,10 +60,10 @@ private:
   struct State {
     double s1 = 0, s2 = 0;
   };
-  /// Direct form II transposed.
+  /// Direct form II transposed; summed so that what waits for `out` is as little as can be.
   static double stepOne(const Section& c, State& s, double in) {
     const double out = c.b0 * in + s.s1;
-    s.s1 = c.b1 * in - c.a1 * out + s.s2;
+    s.s1 = (c.b1 * in + s.s2) - c.a1 * out;
     s.s2 = c.b2 * in - c.a2 * out;
     return out;
   }

@@ -21,15 +21,26 @@ void movingMean(const std::vector<double>& values, std::size_t width, std::vecto
   const std::size_t n = values.size(), half = width / 2;
   out.resize(n);
   double sum = 0;
-  std::size_t begin = 0, end = 0;
-  for (std::size_t i = 0; i < n; ++i) {
-    for (; end < std::min(n, i + half + 1); ++end) {
-      sum += values[end];
+  std::size_t next = 0;
+  const auto takeIn = [&](std::size_t i) {
+    for (; next < std::min(n, i + half + 1); ++next) {
+      sum += values[next];
     }
-    for (; begin + half < i; ++begin) {
-      sum -= values[begin];
-    }
-    out[i] = sum / static_cast<double>(end - begin);
+  };
+  std::size_t i = 0;
+  for (; i < std::min(n, half + 1); ++i) {
+    takeIn(i);
+    out[i] = sum / static_cast<double>(next);
+  }
+  const double share = 1 / static_cast<double>(width);
+  for (; i + half < n; ++i, ++next) {
+    sum += values[i + half] - values[i - half - 1];
+    out[i] = sum * share;
+  }
+  for (; i < n; ++i) {
+    takeIn(i);
+    sum -= values[i - half - 1];
+    out[i] = sum / static_cast<double>(n - i + half);
   }
 }
 

@@ -39,6 +39,7 @@ void findNeedles(const SignalView& ecg, std::vector<FaultyStretch>& out) {
   const auto around = static_cast<std::size_t>(std::lround(kAround * ecg.rateHz));
   const auto mark = static_cast<std::size_t>(std::lround(kMark * ecg.rateHz));
   const double forget = 1 / (kMemory * ecg.rateHz);
+  const double keep = 1 - forget;
   StretchCollector needles(ecg, SignalFault::spikes, kJoin * ecg.rateHz);
   double usual = 0;
   for (std::size_t i = around; i + around < values.size(); ++i) {
@@ -50,7 +51,7 @@ void findNeedles(const SignalView& ecg, std::vector<FaultyStretch>& out) {
       needles.add(i - mark, i + mark + 1);
     }
     // One needle does not make needles usual.
-    usual += forget * (std::min(height, kLeastMv) - usual);
+    usual = keep * usual + forget * std::min(height, kLeastMv);
   }
   needles.moveTo(out);
 }

@@ -51,11 +51,13 @@ void RailLearner::add(std::span<const double> values) {
       endRun();
       continue;
     }
-    if (value != previous_ && !std::isnan(previous_)) {
-      step_ = std::min(step_, std::fabs(value - previous_));
+    const double change = std::fabs(value - previous_);
+    step_ = change > 0 && change < step_ ? change : step_;
+    // Nearly every sample lies between the extremes and leaves none.
+    if (high_.run + low_.run > 0 || value >= high_.value || -value >= low_.value) {
+      high_.add(previous_, value);
+      low_.add(previous_, -value);
     }
-    high_.add(previous_, value);
-    low_.add(previous_, -value);
     previous_ = value;
   }
 }

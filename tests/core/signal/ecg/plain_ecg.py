@@ -18,7 +18,7 @@ def pan_tompkins(ecg, rate):
 
     signal_level = np.max(energy[:round(2 * rate)]) / 3
     noise_level = np.mean(energy[:round(2 * rate)]) / 2
-    found, last_slope = [], 0.0
+    found, last_slope, since = [], 0.0, 0
     for i, peak in enumerate(peaks):
         around = slice(max(0, peak - width // 2), peak + width // 2 + 1)
         steepest = np.max(np.abs(slope[around]))
@@ -29,7 +29,7 @@ def pan_tompkins(ecg, rate):
         if len(found) > 2:
             usual = np.mean(np.diff(found[-9:]))
             if peak - found[-1] > 1.66 * usual:
-                missed = [p for p in peaks[:i] if p - found[-1] > 0.36 * rate
+                missed = [p for p in peaks[since:i] if p - found[-1] > 0.36 * rate
                           and energy[p] > threshold / 2]
                 if missed:
                     best = max(missed, key=lambda p: energy[p])
@@ -37,6 +37,7 @@ def pan_tompkins(ecg, rate):
                     signal_level = 0.25 * energy[best] + 0.75 * signal_level
         if is_beat:
             found.append(peak)
+            since = i + 1
             last_slope = steepest
             signal_level = 0.125 * energy[peak] + 0.875 * signal_level
         else:
