@@ -1,0 +1,129 @@
+#include "core/signal/rhythm/judge.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace afterbeat {
+
+namespace {
+
+using namespace rhythm_limits;
+
+/// Own log-odds count up to this.
+constexpr double kMostLogOdds = 6;
+/// What a slow and regular window counts at most.
+constexpr double kSlowLogOdds = -3;
+/// Neighbours on each side that take part.
+constexpr std::size_t kNeighbours = 2;
+
+bool isFlat(const WindowMeasures& m) {
+  return m.amplitudeMv < kAsystoleMv;
+}
+
+/// A few clear beats far apart: most seconds are flat, and still it is no asystole.
+bool hasRareBeats(const WindowMeasures& m) {
+  return m.beats >= 3 && m.of(RhythmFeature::likeBeats) >= 0.9 && m.largestMv >= 2 * kAsystoleMv;
+}
+
+void smooth(std::span<RhythmWindow> windows) {
+  const auto usable = [&](std::size_t i) {
+    return windows[i].obstacle == RhythmReason::none && !isFlat(windows[i].measures);
+  };
+  for (std::size_t i = 0; i < windows.size(); ++i) {
+    double sum = windows[i].logOdds, count = 1;
+    for (const bool forwards : {false, true}) {
+      for (std::size_t k = 1; k <= kNeighbours; ++k) {
+        if (forwards ? i + k >= windows.size() : k > i) {
+          break;
+        }
+        const auto other = forwards ? i + k : i - k;
+        if (!usable(other)) {
+          break;
+        }
+        sum += windows[other].logOdds;
+        ++count;
+      }
+    }
+    windows[i].smoothedLogOdds = sum / count;
+  }
+}
+
+void decide(RhythmWindow& w) {
+  const auto say = [&w](RhythmKind is, RhythmReason reason) {
+    w.is = is;
+    w.reason = reason;
+  };
+  const auto& m = w.measures;
+  if (w.obstacle != RhythmReason::none) {
+    say(RhythmKind::unclear, w.obstacle);
+  } else if (isFlat(m)) {
+    say(hasRareBeats(m) ? RhythmKind::organised : RhythmKind::asystole, RhythmReason::none);
+  } else if (std::fabs(w.smoothedLogOdds) < kUndecided) {
+    say(RhythmKind::unclear, RhythmReason::undecided);
+  } else if (w.smoothedLogOdds < 0) {
+    say(RhythmKind::organised, RhythmReason::none);
+  } else if (w.doubt != RhythmReason::none) {
+    say(RhythmKind::unclear, w.doubt);
+  } else if (m.amplitudeMv < kCoarseMv) {
+    say(RhythmKind::unclear, RhythmReason::betweenFibrillationAndAsystole);
+  } else {
+    say(RhythmKind::shockable, RhythmReason::none);
+  }
+}
+
+} // namespace
+
+std::string_view wordsOf(RhythmReason reason) {
+  switch (reason) {
+  case RhythmReason::none:
+    return "";
+  case RhythmReason::compressions:
+    return "chest compressions";
+  case RhythmReason::electrodes:
+    return "electrodes";
+  case RhythmReason::saturation:
+    return "saturation";
+  case RhythmReason::noise:
+    return "noise";
+  case RhythmReason::pacingSpikes:
+    return "pacing spikes";
+  case RhythmReason::tooShort:
+    return "too short";
+  case RhythmReason::betweenFibrillationAndAsystole:
+    return "between fibrillation and asystole";
+  case RhythmReason::undecided:
+    return "neither clearly shockable nor clearly not";
+  case RhythmReason::samplingRate:
+    return "too few samples a second";
+  }
+  return "";
+}
+
+bool isSlowAndRegular(const WindowMeasures& window) {
+  const auto& repeat = window.repeat;
+  return repeat.correlation >= 0.8 &&
+         repeat.ratePerMin < kShockableRatePerMin - 150 * (1 - repeat.correlation);
+}
+
+void judgeWindows(std::span<RhythmWindow> windows, const RhythmModel& model) {
+  for (auto& w : windows) {
+    w.logOdds = std::clamp(model.logOdds(w.measures), -kMostLogOdds, kMostLogOdds);
+    if (w.logOdds > kSlowLogOdds && isSlowAndRegular(w.measures)) {
+      w.wideAndFast = w.logOdds > 0;
+      w.logOdds = kSlowLogOdds;
+    }
+  }
+  smooth(windows);
+  for (auto& w : windows) {
+    decide(w);
+  }
+}
+
+double organisedRate(const WindowMeasures& window) {
+  if (window.slopeRepeat.correlation >= 0.5) {
+    return window.slopeRepeat.ratePerMin;
+  }
+  return window.beatRatePerMin;
+}
+
+} // namespace afterbeat
