@@ -18,10 +18,12 @@ constexpr std::size_t kTcscOfWindow = 6;
 /// Autocorrelation works on means of two samples; lags in those.
 constexpr std::size_t kPairs = kRhythmWindow / 2;
 constexpr double kPairRateHz = kRhythmRateHz / 2;
-constexpr std::size_t kShortestLag = 10, kLongestLag = 100;
+constexpr std::size_t kShortestLag = 10, kLongestLag = 156;
 constexpr std::size_t kSwingFrom = 3, kSwingTo = 38;
 /// Rates between which a repetition counts less and less as slow.
 constexpr double kSlow = 110, kFast = 190;
+/// The least evenness: rests between beats, and a jolt among waves, count no more than this.
+constexpr double kLeastEvenness = -1.5;
 constexpr double kNothing = 1e-12;
 
 double slowness(const Repetition& repeat) {
@@ -75,6 +77,14 @@ struct Moments {
   }
 };
 
+double crossingHz(std::span<const double> v) {
+  std::size_t crossings = 0;
+  for (std::size_t i = 1; i < v.size(); ++i) {
+    crossings += (v[i] < 0) != (v[i - 1] < 0) ? 1U : 0U;
+  }
+  return static_cast<double>(crossings) / 2 * kRhythmRateHz / static_cast<double>(v.size());
+}
+
 double complexityOf(std::span<const double> v) {
   Moments self, first, second;
   for (std::size_t i = 0; i < v.size(); ++i) {
@@ -101,8 +111,9 @@ public:
     WindowMeasures m;
     measureSeconds(seconds, m);
     set(m, RhythmFeature::leakage, leakageOf(centred(of(bands.wide))));
+    m.crossingHz = crossingHz(of(bands.wide));
     set(m, RhythmFeature::complexity, complexityOf(of(bands.narrow)));
-    set(m, RhythmFeature::restlessness, restlessness(of(bands.wide)));
+    measureSlope(of(bands.wide), m);
 
     const auto likeness = likeness_.of(of(bands.wide), of(bands.slope));
     set(m, RhythmFeature::likeBeats, likeness.correlation);
@@ -136,7 +147,8 @@ private:
     }
     set(m, RhythmFeature::count1, count1);
     set(m, RhythmFeature::tcsc, tcsc);
-    set(m, RhythmFeature::evenness, std::log(std::max(low, 0.02 * high) / std::max(high, 1e-9)));
+    set(m, RhythmFeature::evenness,
+        std::max(std::log(std::max(low, 1e-12) / std::max(high, 1e-9)), kLeastEvenness));
     const auto [smallest, largest] = std::minmax_element(scratch_.begin(), scratch_.end());
     m.smallestMv = *smallest;
     m.largestMv = *largest;
@@ -156,13 +168,14 @@ private:
     return scratch_;
   }
 
-  double restlessness(std::span<const double> wide) {
+  void measureSlope(std::span<const double> wide, WindowMeasures& m) {
     scratch_.clear();
     for (std::size_t i = 1; i < wide.size(); ++i) {
       scratch_.push_back(std::fabs(wide[i] - wide[i - 1]));
     }
     const double top = quantile(scratch_, 0.98);
-    return quantile(scratch_, 0.5) / std::max(top, kNothing);
+    m.sharpness = top * kRhythmRateHz / std::max(m.amplitudeMv, kNothing);
+    set(m, RhythmFeature::restlessness, quantile(scratch_, 0.5) / std::max(top, kNothing));
   }
 
   /// Correlation at lags up to a little beyond the longest, of means of two samples: 1 at lag 0,

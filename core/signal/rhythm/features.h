@@ -34,7 +34,7 @@ enum class RhythmFeature : std::uint8_t {
   /// Jekova and Krasteva, Physiol Meas 2004;25:1167-1178 *.
   count1,
   /// Logarithm of the smallest to the largest peak-to-peak amplitude of the window's seconds in
-  /// `narrow`.
+  /// `narrow`, at least -1.5.
   evenness,
   /// Share of samples of `narrow` above a fifth of the largest in three seconds under a cosine
   /// window, averaged. Threshold crossing sample count: Arafat, Chowdhury and Hasan, Signal Image
@@ -60,7 +60,7 @@ inline constexpr std::size_t kRhythmFeatures = 10;
 /// A feature's name in the trade's words, English; the window translates it.
 [[nodiscard]] std::string_view nameOf(RhythmFeature feature);
 
-/// A repetition found by autocorrelation, at lags from 0.16 to 1.6 s (375 to 37.5/min).
+/// A repetition found by autocorrelation, at lags from 0.16 to 2.5 s (375 to 24/min).
 struct Repetition {
   /// Correlation at the first peak that has at least 0.8 of the largest one's; 0: there is none.
   double correlation = 0;
@@ -80,6 +80,11 @@ struct WindowMeasures {
   /// than two.
   int beats = 0;
   double beatRatePerMin = 0;
+  /// 98th percentile of the size of `wide`'s slope to `amplitudeMv`: 1/s. Some pi times the
+  /// frequency for waves, three times that and more for narrow QRS complexes.
+  double sharpness = 0;
+  /// Half the crossings of `wide` through zero, a second.
+  double crossingHz = 0;
 
   [[nodiscard]] double of(RhythmFeature feature) const {
     return features[static_cast<std::size_t>(feature)];

@@ -14,11 +14,11 @@ constexpr Duration kWindowLength = 8s;
 constexpr Duration kStepLength = 2s;
 /// From the begin of a window to the stretch it decides about.
 constexpr Duration kBeforeMiddle = 3s;
-/// How much of a window may be missing or clipped, and be noise or among needles, before it cannot
-/// be judged or cannot be called shockable; ours.
+/// How much of a window may be missing or clipped before it cannot be judged, be noise or among
+/// needles before that is doubtful, and hold compressions; ours.
 constexpr Duration kMostLost = 1600ms;
-constexpr Duration kMostNoise = 4s, kMostNoiseToShock = 2s;
-constexpr Duration kMostSpikesToShock = 1s;
+constexpr Duration kMostNoise = 2s;
+constexpr Duration kMostSpikes = 1s;
 constexpr Duration kMostCpr = 500ms;
 constexpr std::ptrdiff_t kMostCompressions = 1;
 /// From this rate on a wide rhythm is also fast; common practice, no source.
@@ -44,14 +44,13 @@ public:
                                                         : missing;
       sum += shared(fault.where, where);
     }
-    w.doubt = spikes > kMostSpikesToShock ? RhythmReason::pacingSpikes
-              : noise > kMostNoiseToShock ? RhythmReason::noise
-                                          : RhythmReason::none;
+    w.doubt = noise > kMostNoise     ? RhythmReason::noise
+              : spikes > kMostSpikes ? RhythmReason::pacingSpikes
+                                     : RhythmReason::none;
     w.obstacle = hasCompressions(where) ? RhythmReason::compressions
                  : missing + saturated > kMostLost
                      ? (missing > saturated ? RhythmReason::electrodes : RhythmReason::saturation)
-                 : noise > kMostNoise ? RhythmReason::noise
-                                      : RhythmReason::none;
+                     : RhythmReason::none;
   }
 
 private:
@@ -169,8 +168,21 @@ double medianRate(std::span<const RhythmWindow> windows, double (*rate)(const Rh
   return *middle;
 }
 
+/// The rate of wide rhythms, by their repetition; none where their waves follow each other so much
+/// faster that it is several waves that repeat.
 double repeatRate(const RhythmWindow& w) {
-  return w.measures.repeat.correlation >= 0.5 ? w.measures.repeat.ratePerMin : 0;
+  const auto& m = w.measures;
+  return isRegular(m) && m.repeat.ratePerMin >= 0.6 * 60 * m.crossingHz ? m.repeat.ratePerMin : 0;
+}
+
+double ownRate(const RhythmWindow& w) {
+  return organisedRate(w.measures);
+}
+
+bool isMostlyRegular(std::span<const RhythmWindow> windows) {
+  const auto regular = std::count_if(windows.begin(), windows.end(),
+                                     [](const auto& w) { return isRegular(w.measures); });
+  return 2 * static_cast<std::size_t>(regular) > windows.size();
 }
 
 /// How sure the windows are: 0 at even odds, 1 beyond doubt; an asystole the surer the flatter.
@@ -186,27 +198,36 @@ double qualityOf(std::span<const RhythmWindow> windows) {
   return sum / static_cast<double>(windows.size());
 }
 
-Entry entryOf(std::span<const RhythmWindow> windows, const Interval& where,
-              std::span<const Time> beats) {
+/// Rate and words of a rhythm; `windows` all say the same.
+entry::Rhythm rhythmOf(std::span<const RhythmWindow> windows, const Interval& where,
+                       std::span<const Time> beats) {
   const auto& first = windows.front();
   entry::Rhythm rhythm{
       .is = first.is, .ratePerMin = {}, .reason = std::string(wordsOf(first.reason))};
-  if (first.is == RhythmKind::organised) {
-    double rate = first.wideAndFast ? medianRate(windows, repeatRate) : rateOfBeats(beats, where);
-    if (rate <= 0) {
-      rate = medianRate(windows, [](const RhythmWindow& w) { return organisedRate(w.measures); });
-    }
-    if (rate > 0) {
-      rhythm.ratePerMin = std::round(rate);
-    }
-    if (first.wideAndFast && rate >= kFastPerMin) {
-      rhythm.reason = "wide and fast, " + std::to_string(std::lround(rate)) + " per minute";
-    }
+  const bool wide =
+      first.is == RhythmKind::shockable || (first.is == RhythmKind::organised && first.wideAndFast);
+  double rate = 0;
+  if (wide && isMostlyRegular(windows)) {
+    rate = medianRate(windows, repeatRate);
+  } else if (first.is == RhythmKind::organised) {
+    rate = rateOfBeats(beats, where);
+    rate = rate > 0 ? rate : medianRate(windows, ownRate);
   }
+  if (rate > 0) {
+    rhythm.ratePerMin = std::round(rate);
+  }
+  if (wide && rate >= kFastPerMin) {
+    rhythm.reason = "wide and fast, " + std::to_string(std::lround(rate)) + " per minute";
+  }
+  return rhythm;
+}
+
+Entry entryOf(std::span<const RhythmWindow> windows, const Interval& where,
+              std::span<const Time> beats) {
   Entry entry;
   entry.t = where.begin;
   entry.end = where.end;
-  entry.data = std::move(rhythm);
+  entry.data = rhythmOf(windows, where, beats);
   entry.source = Source::derived;
   entry.hasTime = true;
   entry.quality = std::round(qualityOf(windows) * 1000) / 1000;

@@ -11,18 +11,19 @@ using namespace rhythm_limits;
 
 /// Own log-odds count up to this.
 constexpr double kMostLogOdds = 6;
-/// What a slow and regular window counts at most.
-constexpr double kSlowLogOdds = -3;
+/// What a window counts at most that a rule makes organised.
+constexpr double kRuleLogOdds = -3;
 /// Neighbours on each side that take part.
 constexpr std::size_t kNeighbours = 2;
 
-bool isFlat(const WindowMeasures& m) {
-  return m.amplitudeMv < kAsystoleMv;
-}
+/// Noise hides what stands in a window unless beats stand out of it all the same.
+constexpr double kLikeDespiteNoise = 0.8;
+constexpr double kRegular = 0.8;
 
 /// A few clear beats far apart: most seconds are flat, and still it is no asystole.
 bool hasRareBeats(const WindowMeasures& m) {
-  return m.beats >= 3 && m.of(RhythmFeature::likeBeats) >= 0.9 && m.largestMv >= 2 * kAsystoleMv;
+  return m.beats >= 3 && m.beatRatePerMin <= 60 && m.of(RhythmFeature::likeBeats) >= 0.9 &&
+         m.largestMv >= 2 * kAsystoleMv;
 }
 
 void smooth(std::span<RhythmWindow> windows) {
@@ -48,6 +49,25 @@ void smooth(std::span<RhythmWindow> windows) {
   }
 }
 
+/// Rhythms that the model knows too little of.
+bool isOrganisedByRule(const WindowMeasures& m) {
+  return isSlowAndRegular(m) || hasSlowLikeBeats(m) || hasNarrowComplexes(m);
+}
+
+/// What forbids a judgement, beyond the window's obstacle.
+RhythmReason doubtAbout(const RhythmWindow& w) {
+  const auto& m = w.measures;
+  const bool organised = !isFlat(m) && w.smoothedLogOdds < 0;
+  if (w.doubt == RhythmReason::noise && organised &&
+      m.of(RhythmFeature::likeBeats) >= kLikeDespiteNoise) {
+    return RhythmReason::none;
+  }
+  if (w.doubt == RhythmReason::none && !isFlat(m) && m.crossingHz > kFastestHz) {
+    return RhythmReason::noise;
+  }
+  return w.doubt;
+}
+
 void decide(RhythmWindow& w) {
   const auto say = [&w](RhythmKind is, RhythmReason reason) {
     w.is = is;
@@ -56,14 +76,16 @@ void decide(RhythmWindow& w) {
   const auto& m = w.measures;
   if (w.obstacle != RhythmReason::none) {
     say(RhythmKind::unclear, w.obstacle);
+  } else if (const auto doubt = doubtAbout(w); doubt != RhythmReason::none) {
+    say(RhythmKind::unclear, doubt);
   } else if (isFlat(m)) {
-    say(hasRareBeats(m) ? RhythmKind::organised : RhythmKind::asystole, RhythmReason::none);
+    say(RhythmKind::asystole, RhythmReason::none);
+  } else if (m.amplitudeMv < kAsystoleMv) {
+    say(RhythmKind::organised, RhythmReason::none);
   } else if (std::fabs(w.smoothedLogOdds) < kUndecided) {
     say(RhythmKind::unclear, RhythmReason::undecided);
   } else if (w.smoothedLogOdds < 0) {
     say(RhythmKind::organised, RhythmReason::none);
-  } else if (w.doubt != RhythmReason::none) {
-    say(RhythmKind::unclear, w.doubt);
   } else if (m.amplitudeMv < kCoarseMv) {
     say(RhythmKind::unclear, RhythmReason::betweenFibrillationAndAsystole);
   } else {
@@ -99,18 +121,39 @@ std::string_view wordsOf(RhythmReason reason) {
   return "";
 }
 
+bool isFlat(const WindowMeasures& window) {
+  return window.amplitudeMv < kAsystoleMv && !hasRareBeats(window);
+}
+
+bool hasSlowLikeBeats(const WindowMeasures& window) {
+  return window.beats >= 3 && window.of(RhythmFeature::likeBeats) >= 0.93 &&
+         window.beatRatePerMin <= 130;
+}
+
+bool hasNarrowComplexes(const WindowMeasures& window) {
+  const auto repeats = [](const Repetition& repeat) {
+    return repeat.correlation >= 0.6 && repeat.ratePerMin < 230;
+  };
+  return window.sharpness >= 30 && window.of(RhythmFeature::restlessness) < 0.15 &&
+         repeats(window.repeat) && repeats(window.slopeRepeat);
+}
+
+bool isRegular(const WindowMeasures& window) {
+  return window.repeat.correlation >= kRegular;
+}
+
 bool isSlowAndRegular(const WindowMeasures& window) {
   const auto& repeat = window.repeat;
-  return repeat.correlation >= 0.8 &&
+  return isRegular(window) &&
          repeat.ratePerMin < kShockableRatePerMin - 150 * (1 - repeat.correlation);
 }
 
 void judgeWindows(std::span<RhythmWindow> windows, const RhythmModel& model) {
   for (auto& w : windows) {
     w.logOdds = std::clamp(model.logOdds(w.measures), -kMostLogOdds, kMostLogOdds);
-    if (w.logOdds > kSlowLogOdds && isSlowAndRegular(w.measures)) {
-      w.wideAndFast = w.logOdds > 0;
-      w.logOdds = kSlowLogOdds;
+    if (isOrganisedByRule(w.measures)) {
+      w.wideAndFast = w.logOdds > 0 && !hasNarrowComplexes(w.measures);
+      w.logOdds = std::min(w.logOdds, kRuleLogOdds);
     }
   }
   smooth(windows);

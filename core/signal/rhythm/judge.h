@@ -36,13 +36,13 @@ enum class RhythmReason : std::uint8_t {
 struct RhythmWindow {
   Interval where;
   WindowMeasures measures;
-  /// Of the model for this window alone, after the rule for slow regular rhythms.
+  /// Of the model for this window alone, after the rules for organised rhythms.
   double logOdds = 0;
   /// Mean of those of this and the neighbouring usable windows; what decides.
   double smoothedLogOdds = 0;
   /// What keeps the window from being judged at all; `none`: nothing does.
   RhythmReason obstacle = RhythmReason::none;
-  /// What forbids to call it shockable, and only that: needles or noise.
+  /// What makes a judgement doubtful: needles, or noise for more than a little of it.
   RhythmReason doubt = RhythmReason::none;
   /// It looks like a tachycardia or flutter but repeats itself at less than 180/min.
   bool wideAndFast = false;
@@ -61,18 +61,37 @@ inline constexpr double kAsystoleMv = 0.12;
 inline constexpr double kCoarseMv = 0.2;
 /// The rate from which a ventricular tachycardia is shockable; common practice, no source.
 inline constexpr double kShockableRatePerMin = 180;
+/// Waves that cross zero more often than this a second are no rhythm of a heart; ours.
+inline constexpr double kFastestHz = 12;
 /// Log-odds nearer to 0 than this are no decision.
 inline constexpr double kUndecided = 0.8;
 } // namespace rhythm_limits
 
+/// Whether a window shows beats that are alike and slow: at least three, with a median correlation
+/// of at least 0.93 and a median distance of at least 60/130 s. Organised, however wide. Ours, with
+/// limits set on the recordings named in tests/outside/rhythm.
+[[nodiscard]] bool hasSlowLikeBeats(const WindowMeasures& window);
+
+/// Whether a window shows narrow complexes with rest between them, repeating regularly at less than
+/// 230/min, however fast: `sharpness` of at least 30/s, `restlessness` below 0.15, correlations of
+/// at least 0.6. Ours, likewise.
+[[nodiscard]] bool hasNarrowComplexes(const WindowMeasures& window);
+
 /// Whether a window repeats itself so regularly, and so slowly, that it is organised however wide:
 /// the more regular the surer the rate. Correlation r of at least 0.8, and a rate below
-/// 180 - 150 (1 - r) per minute. Ours.
+/// 180 - 150 (1 - r) per minute. Ours, likewise.
 [[nodiscard]] bool isSlowAndRegular(const WindowMeasures& window);
+
+/// Whether nearly all of a window is below the asystole limit: the median second is, and no three
+/// clear beats, alike and at most 60/min, stand out of it.
+[[nodiscard]] bool isFlat(const WindowMeasures& window);
 
 /// Judges consecutive windows of one run (`where`, `measures`, `obstacle` and `doubt` given; the
 /// rest is filled in).
 void judgeWindows(std::span<RhythmWindow> windows, const RhythmModel& model);
+
+/// Whether a window repeats itself well enough to state that rate for a shockable or wide rhythm.
+[[nodiscard]] bool isRegular(const WindowMeasures& window);
 
 /// The rate of an organised window: that of its repeating slopes if they do, else by the beats'
 /// median distance; 0: none.

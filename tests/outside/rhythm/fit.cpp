@@ -21,6 +21,7 @@ using Row = std::array<double, kUnknowns>;
 
 std::optional<bool> teaches(const LabelledSignal& signal, const LabelledWindow& w) {
   if (signal.doubtful() || w.disputed || w.window.obstacle != RhythmReason::none ||
+      w.window.doubt != RhythmReason::none ||
       w.window.measures.amplitudeMv < rhythm_limits::kAsystoleMv) {
     return std::nullopt;
   }

@@ -22,7 +22,7 @@ const std::vector<LabelledSignal>& judged() {
 
 double decided(RhythmClass scored, const Selection& selection) {
   const auto score = scoreOf(judged(), scored, selection);
-  EXPECT_GT(score.decided(), 500);
+  EXPECT_GT(score.decided(), 400);
   return percentOfDecided(score, oughtToBeShockable(scored)).value_or(0);
 }
 

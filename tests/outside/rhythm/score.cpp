@@ -141,8 +141,8 @@ Score scoreOfFlat(const std::vector<LabelledSignal>& signals) {
   Score score;
   for (const auto& signal : signals) {
     for (const auto& w : signal.windows) {
-      if (w.window.obstacle == RhythmReason::none &&
-          w.window.measures.amplitudeMv < rhythm_limits::kAsystoleMv) {
+      if (w.window.obstacle == RhythmReason::none && w.window.doubt == RhythmReason::none &&
+          isFlat(w.window.measures)) {
         count(score, w.window.is);
       }
     }

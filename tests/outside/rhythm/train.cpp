@@ -1,6 +1,8 @@
 // Writes core/signal/rhythm/model_coefficients.cpp: the model fitted to all recordings.
 //
-//     rhythm_train FOLDER_OF_RECORDINGS > core/signal/rhythm/model_coefficients.cpp
+//     rhythm_train FOLDER_OF_RECORDINGS | clang-format > NEW; mv NEW THAT_FILE
+//
+// A test of rhythm_goals_test.cpp compares what is in the tree with what the recordings make.
 
 #include "fit.h"
 
