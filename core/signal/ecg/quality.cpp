@@ -12,11 +12,21 @@ namespace {
 constexpr double kJoinHoles = 0.1;
 constexpr double kFlat = 1, kFlatMv = 1e-3;
 
+/// Looks at whole pieces at once: nearly all of them miss nothing.
 void findMissing(const SignalView& ecg, std::vector<FaultyStretch>& out) {
+  constexpr std::size_t kPiece = 256;
   StretchCollector missing(ecg, SignalFault::missing, kJoinHoles * ecg.rateHz);
-  for (std::size_t i = 0; i < ecg.values.size(); ++i) {
-    if (std::isnan(ecg.values[i])) {
-      missing.add(i, i + 1);
+  for (std::size_t begin = 0; begin < ecg.values.size(); begin += kPiece) {
+    const std::size_t end = std::min(ecg.values.size(), begin + kPiece);
+    unsigned holes = 0;
+    for (std::size_t i = begin; i < end; ++i) {
+      holes += std::isnan(ecg.values[i]) ? 1U : 0U;
+    }
+    for (std::size_t i = begin; holes > 0 && i < end; ++i) {
+      if (std::isnan(ecg.values[i])) {
+        missing.add(i, i + 1);
+        --holes;
+      }
     }
   }
   missing.moveTo(out);
@@ -39,19 +49,33 @@ void findSaturated(const SignalView& ecg, const Rails& rails, std::vector<Faulty
   saturated.moveTo(out);
 }
 
+/// A flat stretch is so long that it must hold one of the places looked at, half its length apart,
+/// and the sample after it.
 void findFlat(const SignalView& ecg, const Rails& rails, std::vector<FaultyStretch>& out) {
   StretchCollector off(ecg, SignalFault::off, 0);
   const auto& values = ecg.values;
-  const double least = std::max(2.0, kFlat * ecg.rateHz);
-  std::size_t begin = 0;
-  for (std::size_t i = 1; i <= values.size(); ++i) {
-    if (i < values.size() && std::fabs(values[i] - values[begin]) <= kFlatMv) {
+  const auto least =
+      std::max<std::size_t>(4, static_cast<std::size_t>(std::ceil(kFlat * ecg.rateHz)));
+  std::size_t end = 0;
+  for (std::size_t place = 0; place + 1 < values.size(); place += least / 2) {
+    const auto isSame = [&values, place](std::size_t i) {
+      return std::fabs(values[i] - values[place]) <= kFlatMv;
+    };
+    if (place < end || !isSame(place + 1) || atRail(values[place], rails)) {
       continue;
     }
-    if (static_cast<double>(i - begin) >= least && !atRail(values[begin], rails)) {
-      off.add(begin, i);
+    std::size_t begin = place;
+    while (begin > end && isSame(begin - 1)) {
+      --begin;
     }
-    begin = i;
+    std::size_t last = place + 1;
+    while (last < values.size() && isSame(last)) {
+      ++last;
+    }
+    if (last - begin >= least) {
+      off.add(begin, last);
+      end = last;
+    }
   }
   off.moveTo(out);
 }
