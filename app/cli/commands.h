@@ -13,13 +13,15 @@ namespace afterbeat::cli {
 struct MeasureOptions {
   std::vector<std::string> files;
   SettingWords settings;
+  /// auto, never or always.
+  std::string derive = "auto";
   bool json = false;
 };
 /// Prints the figures of every file.
 [[nodiscard]] Exit measure(const MeasureOptions& options);
 
 struct SheetCommand {
-  std::string file, output, paper = "A4", language = "en";
+  std::string file, output, paper = "A4", language = "en", derive = "auto";
   SettingWords settings;
 };
 /// Writes the handover sheet as PDF.
@@ -33,6 +35,14 @@ struct GatherOptions {
 };
 /// Imports sources of one case and merges them into one sealed log.
 [[nodiscard]] Exit gatherSources(const GatherOptions& options);
+
+struct DeriveCommand {
+  std::string file, output;
+  /// compressions, ventilations, rhythm; none named: all.
+  std::vector<std::string> what;
+};
+/// Writes a log with what its waveforms say added as derived entries.
+[[nodiscard]] Exit deriveEntries(const DeriveCommand& options);
 
 struct RewriteOptions {
   std::string file, output, newHeader;

@@ -1,5 +1,7 @@
 #include "app/cli/figures_json.h"
 
+#include "core/measures/derived_use.h"
+
 #include <cmath>
 
 #include <fmt/format.h>
@@ -85,6 +87,16 @@ Json measureJson(const Measure& measure) {
           {"working", std::move(working)}};
 }
 
+/// Figures from derived entries say so.
+void markDerived(Json& measures, const DerivedUse& use) {
+  for (Json& measure : measures) {
+    const MeasureInfo* info = measureInfo(measure["id"].get<std::string>());
+    if (info != nullptr && !measure["value"].is_null() && restsOnDerived(info->id, use)) {
+      measure["derived"] = true;
+    }
+  }
+}
+
 Json shockJson(const ShockFigures& shock) {
   return {{"t_s", number(shock.t)},
           {"delivered", shock.delivered ? Json(*shock.delivered) : Json(nullptr)},
@@ -135,21 +147,27 @@ Json listOf(const std::vector<T>& items, Json (*toJson)(const T&)) {
 
 } // namespace
 
-nlohmann::ordered_json figuresJson(const Opened& opened, const Figures& figures) {
+nlohmann::ordered_json figuresJson(const OpenedAndDerived& read, const Figures& figures) {
+  const Opened& opened = read.opened;
   Json problems = listOf(opened.problems, problemJson);
   for (const Problem& notice : figures.notices) {
     problems.push_back(problemJson(notice));
   }
-  return {{"record", recordJson(opened)},
-          {"settings", settingsJson(figures.settings)},
-          {"evidence", name(figures.evidence)},
-          {"window", windowJson(figures)},
-          {"measures", listOf(figures.measures, measureJson)},
-          {"shocks", listOf(figures.shocks, shockJson)},
-          {"pauses", listOf(figures.pauses, pauseJson)},
-          {"minutes", listOf(figures.minutes, minuteJson)},
-          {"cycles", listOf(figures.cycles, cycleJson)},
-          {"problems", std::move(problems)}};
+  Json json{{"record", recordJson(opened)},
+            {"settings", settingsJson(figures.settings)},
+            {"evidence", name(figures.evidence)},
+            {"window", windowJson(figures)},
+            {"measures", listOf(figures.measures, measureJson)},
+            {"shocks", listOf(figures.shocks, shockJson)},
+            {"pauses", listOf(figures.pauses, pauseJson)},
+            {"minutes", listOf(figures.minutes, minuteJson)},
+            {"cycles", listOf(figures.cycles, cycleJson)},
+            {"problems", std::move(problems)}};
+  if (Json derived = derivedJson(read, figures); !derived.is_null()) {
+    json["derived"] = std::move(derived);
+  }
+  markDerived(json["measures"], derivedUse(opened.record, figures));
+  return json;
 }
 
 } // namespace afterbeat::cli

@@ -2,13 +2,14 @@
 /// resources/format/measure-output.schema.json.
 #pragma once
 
-#include "app/cli/command.h"
+#include "app/cli/derived.h"
 
 #include <nlohmann/json.hpp>
 
 namespace afterbeat::cli {
 
 /// English ids, seconds, fractions 0 to 1; `value` is null unless `status` is ok.
-[[nodiscard]] nlohmann::ordered_json figuresJson(const Opened& opened, const Figures& figures);
+[[nodiscard]] nlohmann::ordered_json figuresJson(const OpenedAndDerived& read,
+                                                 const Figures& figures);
 
 } // namespace afterbeat::cli

@@ -1,4 +1,5 @@
 #include "app/cli/figures_text.h"
+#include "core/measures/derived_use.h"
 
 #include <algorithm>
 #include <cmath>
@@ -198,6 +199,7 @@ void addHead(std::string& out, const Opened& opened) {
 }
 
 void addMeasures(std::string& out, const Record& record, const Figures& figures) {
+  const DerivedUse use = derivedUse(record, figures);
   for (const Group& group : groups()) {
     out += fmt::format("\n{}\n", group.title);
     for (const MeasureId id : group.ids) {
@@ -206,6 +208,9 @@ void addMeasures(std::string& out, const Record& record, const Figures& figures)
       for (const std::string& words :
            {targetText(id, figures.settings.profile, record), remarkText(id, figures)}) {
         line += words.empty() ? "" : words + "  ";
+      }
+      if (figures[id].status == Status::ok && restsOnDerived(id, use)) {
+        line += "(from the signals)";
       }
       line.erase(line.find_last_not_of(' ') + 1);
       out += line + "\n";
@@ -317,13 +322,15 @@ std::string lengthText(double s) {
   return fmt::format("{}{} h {:02} min {:02} s", sign, whole / 3600, whole / 60 % 60, whole % 60);
 }
 
-std::string figuresText(const Opened& opened, const Figures& figures) {
+std::string figuresText(const OpenedAndDerived& read, const Figures& figures) {
+  const Opened& opened = read.opened;
   std::string out;
   addHead(out, opened);
   addMeasures(out, opened.record, figures);
   addPauses(out, opened.record, figures);
   addShocks(out, opened.record, figures);
   addWindow(out, opened.record, figures);
+  out += derivedText(read, figures);
   out += "\nFor review after the event: not a medical device, no prognosis, no diagnosis. Local "
          "protocol and licensed practice go first.\n";
   return out;

@@ -21,12 +21,22 @@ void addSettings(CLI::App& command, SettingWords& words) {
       ->capture_default_str();
 }
 
+void addDeriveMode(CLI::App& command, std::string& word) {
+  command
+      .add_option(
+          "--derive", word,
+          "Use what the waveforms say: auto (kinds the record holds none of), never, always")
+      ->check(CLI::IsMember({"auto", "never", "always"}))
+      ->capture_default_str();
+}
+
 /// What was typed.
 struct Typed {
   std::vector<std::string> checkFiles;
   MeasureOptions measure;
   SheetCommand sheet;
   GatherOptions gather;
+  DeriveCommand derive;
   RewriteOptions rewrite;
 };
 
@@ -49,6 +59,18 @@ void addGather(CLI::App& app, GatherOptions& options) {
                       "CSV: heading or number of the remarks");
 }
 
+void addDerive(CLI::App& app, DeriveCommand& options) {
+  auto* command = app.add_subcommand(
+      "derive", "Write a log with what its waveforms say: a reviewer's aid, not a diagnosis");
+  command->add_option("FILE", options.file, "Event log")->required();
+  command->add_option("-o,--output", options.output, "The log to write")->required();
+  command
+      ->add_option("--what", options.what,
+                   "What to derive, separated by commas; all unless named here")
+      ->delimiter(',')
+      ->check(CLI::IsMember({"compressions", "ventilations", "rhythm"}));
+}
+
 void addCommands(CLI::App& app, Typed& typed) {
   auto* check = app.add_subcommand("check", "Say what is wrong with event logs");
   check->add_option("FILE", typed.checkFiles, "Event logs")->required();
@@ -56,6 +78,7 @@ void addCommands(CLI::App& app, Typed& typed) {
   auto* measure = app.add_subcommand("measure", "Print the figures of event logs");
   measure->add_option("FILE", typed.measure.files, "Event logs")->required();
   measure->add_flag("--json", typed.measure.json, "Print JSON");
+  addDeriveMode(*measure, typed.measure.derive);
   addSettings(*measure, typed.measure.settings);
 
   auto* sheet = app.add_subcommand("sheet", "Write the handover sheet, one page of PDF");
@@ -67,9 +90,11 @@ void addCommands(CLI::App& app, Typed& typed) {
   sheet->add_option("--language", typed.sheet.language, "Language of the sheet: en or de")
       ->check(CLI::IsMember({"en", "de"}))
       ->capture_default_str();
+  addDeriveMode(*sheet, typed.sheet.derive);
   addSettings(*sheet, typed.sheet.settings);
 
   addGather(app, typed.gather);
+  addDerive(app, typed.derive);
 
   auto* rewrite = app.add_subcommand("rewrite", "Read, salvage, write canonically and seal");
   rewrite->add_option("FILE", typed.rewrite.file, "Event log")->required();
@@ -92,6 +117,9 @@ Exit run(const CLI::App& app, const Typed& typed, int argc, char** argv) {
   }
   if (app.got_subcommand("gather")) {
     return gatherSources(typed.gather);
+  }
+  if (app.got_subcommand("derive")) {
+    return deriveEntries(typed.derive);
   }
   return rewrite(typed.rewrite);
 }

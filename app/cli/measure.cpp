@@ -17,19 +17,20 @@ Exit measure(const MeasureOptions& options) {
   auto objects = nlohmann::ordered_json::array();
   bool first = true;
   for (const std::string& file : options.files) {
-    const auto opened = open(file, false);
-    if (!opened) {
-      tell(fmt::format("{}: {}", file, opened.error()));
+    const auto read = openAndDerive(file, deriveModeFrom(options.derive));
+    if (!read) {
+      tell(fmt::format("{}: {}", file, read.error()));
       exit = worse(exit, Exit::readOrWriteFailed);
       continue;
     }
-    exit = worse(exit, tellProblems(file, opened->problems));
-    const Figures figures = computeFigures(opened->record, *settings);
+    const Opened& opened = read->opened;
+    exit = worse(exit, tellProblems(file, opened.problems));
+    const Figures figures = computeFigures(opened.record, *settings);
     exit = worse(exit, tellProblems(file, figures.notices));
     if (options.json) {
-      objects.push_back(figuresJson(*opened, figures));
+      objects.push_back(figuresJson(*read, figures));
     } else {
-      fmt::print("{}{}", first ? "" : "\n\n", figuresText(*opened, figures));
+      fmt::print("{}{}", first ? "" : "\n\n", figuresText(*read, figures));
     }
     first = false;
   }

@@ -1,4 +1,5 @@
 #include "app/cli/commands.h"
+#include "app/cli/derived.h"
 #include "app/papers/handover_sheet.h"
 
 #include <QDateTime>
@@ -20,11 +21,12 @@ Exit sheet(const SheetCommand& options, int& argc, char** argv) {
     tell("The sheet would overwrite the record; choose another name.");
     return Exit::wrongUse;
   }
-  const auto opened = open(options.file, false);
-  if (!opened) {
-    tell(fmt::format("{}: {}", options.file, opened.error()));
+  const auto read = openAndDerive(options.file, deriveModeFrom(options.derive));
+  if (!read) {
+    tell(fmt::format("{}: {}", options.file, read.error()));
     return Exit::readOrWriteFailed;
   }
+  const Opened* opened = &read->opened;
   Exit exit = tellProblems(options.file, opened->problems);
   const Figures figures = computeFigures(opened->record, *settings);
 
