@@ -20,7 +20,8 @@ assert samples, "no samples found"
 
 faults = 0
 runs = [[sample] for sample in samples] + [samples]
-settings = [[], ["--window-end", "record_end"], ["--profile", "american-2025"]]
+settings = [[], ["--window-end", "record_end"], ["--profile", "american-2025"],
+            ["--derive", "always"]]
 for files in runs:
     for extra in settings:
         run = subprocess.run([program, "measure", "--json", *extra, *files], capture_output=True,

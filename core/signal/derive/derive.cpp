@@ -75,13 +75,24 @@ std::optional<EcgRead> bestEcg(const Record& record) {
   return best;
 }
 
-/// Hands on the chest as the record and what was derived tell: single moments and stretches.
+/// Derived before, of a kind that is derived anew.
+bool isReplaced(const Entry& entry, const DeriveWhat& what) {
+  if (entry.source != Source::derived) {
+    return false;
+  }
+  return (what.compressions && (std::holds_alternative<entry::Compression>(entry.data) ||
+                                std::holds_alternative<entry::Excluded>(entry.data))) ||
+         (what.ventilations && std::holds_alternative<entry::Ventilation>(entry.data)) ||
+         (what.rhythm && std::holds_alternative<entry::Rhythm>(entry.data));
+}
+
+/// Hands on the chest as the record and what was just derived tell: single moments and stretches.
 struct HandsKnown {
   std::vector<Time> compressions;
   std::vector<Interval> cpr;
 };
 
-HandsKnown handsKnown(const Record& record, const std::vector<Entry>& derived) {
+HandsKnown handsKnown(const Record& record, const Derived& derived) {
   HandsKnown known;
   const auto take = [&known](const Entry& entry) {
     if (entry.complete<entry::Compression>()) {
@@ -90,8 +101,12 @@ HandsKnown handsKnown(const Record& record, const std::vector<Entry>& derived) {
       known.cpr.push_back({entry.t, entry.lastTime()});
     }
   };
-  std::for_each(record.entries.begin(), record.entries.end(), take);
-  std::for_each(derived.begin(), derived.end(), take);
+  for (const Entry& entry : record.entries) {
+    if (!isReplaced(entry, derived.what)) {
+      take(entry);
+    }
+  }
+  std::for_each(derived.entries.begin(), derived.entries.end(), take);
   std::sort(known.compressions.begin(), known.compressions.end());
   known.cpr = merged(std::move(known.cpr));
   return known;
@@ -139,7 +154,7 @@ void deriveRhythm(const Record& record, Derived& derived) {
   if (!ecg) {
     return;
   }
-  const HandsKnown hands = handsKnown(record, derived.entries);
+  const HandsKnown hands = handsKnown(record, derived);
   std::vector<Time> beats;
   for (const SignalView& run : ecg->runs) {
     for (const Beat& beat : findBeats(run)) {
@@ -162,16 +177,6 @@ void deriveRhythm(const Record& record, Derived& derived) {
     }
   }
   std::move(hints.entries.begin(), hints.entries.end(), std::back_inserter(derived.entries));
-}
-
-bool isReplaced(const Entry& entry, const DeriveWhat& what) {
-  if (entry.source != Source::derived) {
-    return false;
-  }
-  return (what.compressions && (std::holds_alternative<entry::Compression>(entry.data) ||
-                                std::holds_alternative<entry::Excluded>(entry.data))) ||
-         (what.ventilations && std::holds_alternative<entry::Ventilation>(entry.data)) ||
-         (what.rhythm && std::holds_alternative<entry::Rhythm>(entry.data));
 }
 
 void sortByTime(std::vector<Entry>& entries) {
@@ -205,7 +210,7 @@ Derived derive(const Record& record, const DeriveWhat& what) {
     std::move(found.entries.begin(), found.entries.end(), std::back_inserter(derived.entries));
   }
   if (what.ventilations) {
-    HandsFound found = breathsOf(record, handsKnown(record, derived.entries).compressions);
+    HandsFound found = breathsOf(record, handsKnown(record, derived).compressions);
     derived.ventilations = found.coverage;
     std::move(found.entries.begin(), found.entries.end(), std::back_inserter(derived.entries));
   }

@@ -64,6 +64,7 @@ void fill(HandsFound& found, const Channel& channel, const Findings& findings) {
   if (findings.length <= Duration::zero()) {
     return;
   }
+  const Duration before = total(found.judged);
   for (const Entry& entry : findings.entries) {
     if (indexHolding(found.judged, entry.t) < 0) {
       found.entries.push_back(entry);
@@ -75,9 +76,12 @@ void fill(HandsFound& found, const Channel& channel, const Findings& findings) {
   if (!found.coverage) {
     found.coverage.emplace();
   }
-  found.coverage->channels.push_back(nameOf(channel));
-  found.coverage->length = std::max(found.coverage->length, findings.length);
   found.coverage->judged = total(found.judged);
+  // What a channel adds at the edges of a better one is no reason to name it.
+  constexpr Duration kWorthNaming{1'000'000};
+  if (found.coverage->judged - before >= kWorthNaming) {
+    found.coverage->channels.push_back(nameOf(channel));
+  }
 }
 
 void sortByTime(std::vector<Entry>& entries) {
