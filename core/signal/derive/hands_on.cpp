@@ -1,6 +1,7 @@
 #include "core/signal/derive/hands_on.h"
 
 #include "core/signal/hands/hands.h"
+#include "core/signal/signal_view.h"
 
 #include <algorithm>
 #include <array>
@@ -9,18 +10,8 @@ namespace afterbeat {
 
 namespace {
 
-using Detector = Findings (*)(const Channel&);
-
-struct Way {
-  std::string_view quantity;
-  Detector detect;
-};
-
-/// The better evidence first.
-constexpr std::array<Way, 4> kWays{{{"depth", compressionsFromDepth},
-                                    {"acceleration", compressionsFromAcceleration},
-                                    {"force", compressionsFromForce},
-                                    {"impedance", compressionsFromImpedance}}};
+constexpr std::array<std::string_view, 4> kTellCompressions{"depth", "acceleration", "force",
+                                                            "impedance"};
 
 std::string nameOf(const Channel& channel) {
   return channel.label.empty() ? channel.id : channel.label;
@@ -50,58 +41,50 @@ std::vector<Interval> without(const std::vector<Interval>& whole, std::vector<In
   return parts;
 }
 
-/// What of a channel its findings judged.
-std::vector<Interval> judgedBy(const Channel& channel, const Findings& findings) {
-  std::vector<Interval> holes;
-  for (const FaultyStretch& fault : findings.unusable) {
+/// The channels that can tell, in the order of `quantities`.
+template <typename Quantities>
+std::vector<const Channel*> channelsOf(const Record& record, const Quantities& quantities) {
+  std::vector<const Channel*> found;
+  for (const std::string_view quantity : quantities) {
+    for (const Channel& channel : record.channels) {
+      if (channel.drawable && channel.quantity == quantity && !channel.blocks.empty() &&
+          factorToUsual(channel.quantity, channel.unit)) {
+        found.push_back(&channel);
+      }
+    }
+  }
+  return found;
+}
+
+/// From the first sample of these channels to the last, less what could not be judged.
+void cover(HandsFound& found, const std::vector<const Channel*>& read,
+           const std::vector<FaultyStretch>& unusable) {
+  std::vector<Interval> recorded, holes;
+  SignalCoverage& coverage = found.coverage.emplace();
+  for (const Channel* channel : read) {
+    const std::vector<Interval> blocks = blocksOf(*channel);
+    recorded.insert(recorded.end(), blocks.begin(), blocks.end());
+    coverage.channels.push_back(nameOf(*channel));
+  }
+  recorded = merged(std::move(recorded));
+  for (const FaultyStretch& fault : unusable) {
     holes.push_back(fault.where);
   }
-  return without(blocksOf(channel), std::move(holes));
+  found.judged = without(recorded, std::move(holes));
+  coverage.length = recorded.empty() ? Duration{} : recorded.back().end - recorded.front().begin;
+  coverage.judged = total(found.judged);
 }
 
-/// Adds a channel's findings: its entries only where no better channel judged.
-void fill(HandsFound& found, const Channel& channel, const Findings& findings) {
-  if (findings.length <= Duration::zero()) {
-    return;
-  }
-  const Duration before = total(found.judged);
-  for (const Entry& entry : findings.entries) {
-    if (indexHolding(found.judged, entry.t) < 0) {
-      found.entries.push_back(entry);
+/// Moves the entries of one type out of findings.
+template <typename T>
+std::vector<Entry> only(Findings& findings) {
+  std::vector<Entry> entries;
+  for (Entry& entry : findings.entries) {
+    if (entry.complete<T>()) {
+      entries.push_back(std::move(entry));
     }
   }
-  std::vector<Interval> judged = judgedBy(channel, findings);
-  judged.insert(judged.end(), found.judged.begin(), found.judged.end());
-  found.judged = merged(std::move(judged));
-  if (!found.coverage) {
-    found.coverage.emplace();
-  }
-  found.coverage->judged = total(found.judged);
-  // What a channel adds at the edges of a better one is no reason to name it.
-  constexpr Duration kWorthNaming{1'000'000};
-  if (found.coverage->judged - before >= kWorthNaming) {
-    found.coverage->channels.push_back(nameOf(channel));
-  }
-}
-
-void sortByTime(std::vector<Entry>& entries) {
-  std::stable_sort(entries.begin(), entries.end(),
-                   [](const Entry& a, const Entry& b) { return a.t < b.t; });
-}
-
-/// From the first to the last channel that was read, gaps included.
-void setLength(HandsFound& found, const std::vector<const Channel*>& read) {
-  if (!found.coverage) {
-    return;
-  }
-  std::optional<Interval> span;
-  for (const Channel* channel : read) {
-    for (const Interval& block : blocksOf(*channel)) {
-      span = span ? Interval{std::min(span->begin, block.begin), std::max(span->end, block.end)}
-                  : block;
-    }
-  }
-  found.coverage->length = span ? span->length() : Duration::zero();
+  return entries;
 }
 
 /// A sign that the rescue was going on.
@@ -127,37 +110,34 @@ void extend(std::optional<Interval>& span, const Entry& entry) {
 
 HandsFound compressionsOf(const Record& record) {
   HandsFound found;
-  std::vector<const Channel*> read;
-  for (const Way& way : kWays) {
-    for (const Channel& channel : record.channels) {
-      if (channel.drawable && channel.quantity == way.quantity && !channel.blocks.empty()) {
-        fill(found, channel, way.detect(channel));
-        read.push_back(&channel);
-      }
-    }
+  const auto read = channelsOf(record, kTellCompressions);
+  Findings findings = handsFrom(record);
+  if (read.empty() || findings.length <= Duration::zero()) {
+    return found;
   }
-  setLength(found, read);
-  sortByTime(found.entries);
+  cover(found, read, findings.unusable);
+  found.entries = only<entry::Compression>(findings);
   return found;
 }
 
 HandsFound breathsOf(const Record& record, std::span<const Time> compressions) {
   HandsFound found;
-  std::vector<const Channel*> read;
-  for (const Channel& channel : record.channels) {
-    if (channel.drawable && channel.quantity == "impedance" && !channel.blocks.empty()) {
-      fill(found, channel, breathsFromImpedance(channel, compressions));
-      read.push_back(&channel);
-    }
+  const auto read = channelsOf(record, std::array<std::string_view, 1>{"impedance"});
+  if (read.empty()) {
+    return found;
   }
-  setLength(found, read);
-  sortByTime(found.entries);
+  Findings findings = breathsFromImpedance(*read.front(), compressions);
+  if (findings.length <= Duration::zero()) {
+    return found;
+  }
+  cover(found, {read.front()}, findings.unusable);
+  found.entries = only<entry::Ventilation>(findings);
   return found;
 }
 
 std::vector<Entry> notObserved(const Record& record, const std::vector<Entry>& compressions,
                                const std::vector<Interval>& judged) {
-  constexpr Duration kLeast{1'000'000};
+  constexpr Duration kLeast{500'000};
   std::optional<Interval> span;
   std::vector<Interval> seen = judged;
   for (const Entry& entry : record.entries) {

@@ -5,23 +5,23 @@
 
 namespace afterbeat {
 
-/// Compressions of the channels of a record: depth tells most, then acceleration, force, impedance
-/// (common practice, no source). A lower one fills only what none of the better ones could judge.
+/// Entries, and how much of the record they speak for.
 struct HandsFound {
   std::vector<Entry> entries;
   /// Empty: no channel that could tell.
   std::optional<SignalCoverage> coverage;
-  /// Stretches that at least one channel could judge, merged.
+  /// Stretches that could be judged, merged.
   std::vector<Interval> judged;
 };
+/// Compressions as `handsFrom` says, without its other entries.
 [[nodiscard]] HandsFound compressionsOf(const Record& record);
 
-/// Breaths of the impedance channels; `compressions` are those of the record. `judged` stays empty.
+/// Breaths of the first impedance channel; `compressions` are those of the record.
 [[nodiscard]] HandsFound breathsOf(const Record& record, std::span<const Time> compressions);
 
 /// `excluded: not_observed` for what lies between the first and the last sign of the rescue
 /// (electrodes, analysis, shock, hands on) and was judged by no channel, where nobody else says
-/// that hands were on; stretches of at least 1 s.
+/// that hands were on; stretches of at least 0.5 s.
 [[nodiscard]] std::vector<Entry> notObserved(const Record& record,
                                              const std::vector<Entry>& compressions,
                                              const std::vector<Interval>& judged);
