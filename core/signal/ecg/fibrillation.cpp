@@ -16,6 +16,9 @@ constexpr double kAmsaLowHz = 2, kAmsaHighHz = 48;
 constexpr double kTooLowHz = 2 * kAmsaHighHz;
 constexpr double kDominantLowHz = 2, kDominantHighHz = 12;
 constexpr double kSmoothHz = 30;
+/// Steeper than any heart: the sharpest complexes rise by some 300 mV/s. A shock whose entry comes
+/// a little late does.
+constexpr double kSteepestMvPerSecond = 500;
 constexpr Duration kMovedAside = std::chrono::milliseconds(300);
 
 double amsaOf(std::span<const double> values, double rateHz) {
@@ -81,6 +84,13 @@ double amplitudeOf(std::span<const double> values, double rateHz) {
   return spans.size() % 2 != 0 ? spans[half] : (spans[half - 1] + spans[half]) / 2;
 }
 
+bool hasJump(std::span<const double> values, double rateHz) {
+  const auto jump = std::adjacent_find(values.begin(), values.end(), [rateHz](double a, double b) {
+    return std::fabs(b - a) * rateHz > kSteepestMvPerSecond;
+  });
+  return jump != values.end();
+}
+
 struct FaultObstacle {
   SignalFault fault;
   EcgObstacle obstacle;
@@ -143,6 +153,9 @@ tl::expected<Fibrillation, EcgObstacle> fibrillationBefore(const SignalView& ecg
   });
   if (compressed) {
     return tl::unexpected(EcgObstacle::compressions);
+  }
+  if (hasJump(values, ecg.rateHz)) {
+    return tl::unexpected(EcgObstacle::spikes);
   }
   return fibrillationOf(values, ecg.rateHz);
 }

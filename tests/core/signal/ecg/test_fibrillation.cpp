@@ -88,6 +88,14 @@ TEST(Amsa, IsNotToldOfASlowRecordingOrOverAHole) {
   EXPECT_EQ(fibrillationBefore(hole.view, at(108), {}, {}).error(), EcgObstacle::missingSamples);
 }
 
+TEST(Amsa, IsNotToldWithAShockInside) {
+  Sine sine;
+  // The entry comes 20 ms late.
+  std::fill(sine.values.begin() + 1995, sine.values.end(), 5.0);
+  EXPECT_EQ(fibrillationBefore(sine.view, at(108), {}, {}).error(), EcgObstacle::spikes);
+  EXPECT_TRUE(fibrillationBefore(sine.view, at(107.9), {}, {}));
+}
+
 TEST(Fibrillation, CoarseFromPointTwoMillivoltsPeakToTrough) {
   EXPECT_TRUE(fibrillationOf(madeSine(500, 250, 5, 0.11), 250).coarse());
   EXPECT_FALSE(fibrillationOf(madeSine(500, 250, 5, 0.09), 250).coarse());
