@@ -3,6 +3,7 @@
 #include "core/signal/dsp/sections.h"
 #include "core/signal/dsp/spectrum.h"
 #include "core/signal/ecg/quality.h"
+#include "core/signal/ecg/quality_parts.h"
 
 #include <algorithm>
 #include <array>
@@ -91,6 +92,14 @@ bool hasJump(std::span<const double> values, double rateHz) {
   return jump != values.end();
 }
 
+/// Noise is found second by second, and the second before a shock holds some of the shock: so the
+/// stretch is looked at by itself.
+bool isNoisy(std::span<const double> values, double rateHz) {
+  std::vector<FaultyStretch> found;
+  findNoise({Time{}, rateHz, values}, found);
+  return !found.empty();
+}
+
 struct FaultObstacle {
   SignalFault fault;
   EcgObstacle obstacle;
@@ -101,7 +110,6 @@ constexpr std::array kObstacles{
     FaultObstacle{SignalFault::missing, EcgObstacle::missingSamples},
     FaultObstacle{SignalFault::saturated, EcgObstacle::saturated},
     FaultObstacle{SignalFault::spikes, EcgObstacle::spikes},
-    FaultObstacle{SignalFault::noise, EcgObstacle::noise},
     FaultObstacle{SignalFault::poorContact, EcgObstacle::noise},
 };
 
@@ -156,6 +164,9 @@ tl::expected<Fibrillation, EcgObstacle> fibrillationBefore(const SignalView& ecg
   }
   if (hasJump(values, ecg.rateHz)) {
     return tl::unexpected(EcgObstacle::spikes);
+  }
+  if (isNoisy(values, ecg.rateHz)) {
+    return tl::unexpected(EcgObstacle::noise);
   }
   return fibrillationOf(values, ecg.rateHz);
 }

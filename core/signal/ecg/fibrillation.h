@@ -54,10 +54,11 @@ struct Fibrillation {
 /// practice, no source), joined. `deepest` in time order.
 [[nodiscard]] std::vector<Interval> movedByCompressions(std::span<const Time> deepest);
 
-/// Figures of the `length` of ECG that ends just before `end`. `faults` as found in this run,
-/// `moved` sorted. Nothing is told of a stretch with missing or saturated samples, electrodes off,
-/// spikes, noise or compressions, or with a jump that no heart makes (more than 500 mV/s): a shock
-/// that began before its entry says. Whether it is fibrillation is for the caller to know.
+/// Figures of the `length` of ECG that ends just before `end`. `faults` as found in this run (noise
+/// is looked for anew, in this stretch alone), `moved` sorted. Nothing is told of a stretch with
+/// missing or saturated samples, electrodes off, spikes, noise or compressions, or with a jump that
+/// no heart makes (more than 500 mV/s): a shock that began before its entry says. Whether it is
+/// fibrillation is for the caller to know.
 [[nodiscard]] tl::expected<Fibrillation, EcgObstacle>
 fibrillationBefore(const SignalView& ecg, Time end, std::span<const FaultyStretch> faults,
                    std::span<const Interval> moved, Duration length = std::chrono::seconds(2));

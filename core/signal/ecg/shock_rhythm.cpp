@@ -9,9 +9,9 @@ namespace {
 /// When it is looked for what became of the fibrillation, and how long what follows is followed.
 constexpr Duration kAfter = std::chrono::seconds(5);
 constexpr Duration kFollowed = std::chrono::seconds(60);
-/// The rhythm before a shock: the last hint that reaches to this long before it. An analysis and
-/// the charging lie between, and a hint's edge is not exact.
-constexpr Duration kBefore = std::chrono::seconds(5);
+/// The rhythm before a shock: the last clear hint that reaches to this long before it. Hands may be
+/// on the chest again while the device charges. Common practice, no source.
+constexpr Duration kBefore = std::chrono::seconds(15);
 
 struct Hint {
   Interval where;

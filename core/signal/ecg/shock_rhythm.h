@@ -39,9 +39,10 @@ struct ShockRhythm {
   std::optional<Time> returned;
 };
 
-/// Judges one shock. `hints`: complete `rhythm` entries in time order, not overlapping, from one
-/// source. `next`: the next shock of the record. The end of fibrillation within five seconds as the
-/// success of a shock: Gliner and White, Resuscitation 1999;41:133-144 (from memory).
+/// Judges one shock. The rhythm before it is the last clear hint of the 15 s before it. `hints`:
+/// complete `rhythm` entries in time order, not overlapping, from one source. `next`: the next
+/// shock of the record. The end of fibrillation within five seconds as the success of a shock:
+/// Gliner and White, Resuscitation 1999;41:133-144 (from memory).
 [[nodiscard]] ShockRhythm judgeShock(Time shock, std::optional<Time> next,
                                      std::span<const Entry> hints, const SignalView& ecg,
                                      std::span<const FaultyStretch> faults,

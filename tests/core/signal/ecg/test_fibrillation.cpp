@@ -66,7 +66,7 @@ TEST(Amsa, IsNotToldWhereItCannotBeKnown) {
   EXPECT_EQ(why(stretch(107, 107.01, SignalFault::saturated)), EcgObstacle::saturated);
   EXPECT_EQ(why(stretch(107, 107.01, SignalFault::missing)), EcgObstacle::missingSamples);
   EXPECT_EQ(why(stretch(90, 120, SignalFault::off)), EcgObstacle::electrodesOff);
-  EXPECT_EQ(why(stretch(107, 120, SignalFault::noise)), EcgObstacle::noise);
+  EXPECT_EQ(why(stretch(107, 120, SignalFault::poorContact)), EcgObstacle::noise);
   EXPECT_EQ(why(stretch(107, 120, SignalFault::spikes)), EcgObstacle::spikes);
   EXPECT_EQ(why({}, {{at(107.9), at(109)}}), EcgObstacle::compressions);
   EXPECT_EQ(why({}, {}, 101.9), EcgObstacle::notRecorded);
@@ -86,6 +86,29 @@ TEST(Amsa, IsNotToldOfASlowRecordingOrOverAHole) {
   Sine hole;
   hole.values[1900] = kNaN;
   EXPECT_EQ(fibrillationBefore(hole.view, at(108), {}, {}).error(), EcgObstacle::missingSamples);
+}
+
+TEST(Amsa, IsNotToldOfNoise) {
+  Sine sine;
+  const auto noise = madeNoise(250, 0.25, 3);
+  std::transform(noise.begin(), noise.end(), sine.values.begin() + 1750, sine.values.begin() + 1750,
+                 std::plus<>{});
+  EXPECT_EQ(fibrillationBefore(sine.view, at(108), {}, {}).error(), EcgObstacle::noise);
+}
+
+TEST(Amsa, TheShockItselfDoesNotHideWhatWasBeforeIt) {
+  Sine sine;
+  for (std::size_t i = 2000; i < 2500; ++i) {
+    sine.values[i] = 20 * std::exp(-static_cast<double>(i - 2000) / 150);
+  }
+  // On a grid of seconds that does not fit the shock's moment.
+  const std::span<const double> later = std::span(sine.values).subspan(75);
+  const SignalView view{at(100.3), 250, later};
+  const auto faults = ecgFaults(view);
+  ASSERT_TRUE(hasFault(faults, {at(107.9), at(108)}, {SignalFault::noise}));
+  const auto found = fibrillationBefore(view, at(108), faults, {});
+  ASSERT_TRUE(found);
+  EXPECT_NEAR(found->amsaMvHz, 2, 1e-9);
 }
 
 TEST(Amsa, IsNotToldWithAShockInside) {

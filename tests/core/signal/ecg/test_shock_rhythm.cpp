@@ -83,10 +83,10 @@ TEST(ShockRhythm, NothingIsKnownWithoutHints) {
 
 TEST(ShockRhythm, AnOldHintSaysNothingAboutTheShock) {
   const auto found =
-      judged({hint(0, 14.9, RhythmKind::shockable), hint(21, 40, RhythmKind::organised, 60)});
+      judged({hint(0, 4.9, RhythmKind::shockable), hint(21, 40, RhythmKind::organised, 60)});
   EXPECT_EQ(found.whyNotKnown, EcgObstacle::rhythmUnclear);
   EXPECT_EQ(
-      judged({hint(0, 15, RhythmKind::shockable), hint(21, 40, RhythmKind::organised, 60)}).after,
+      judged({hint(0, 5, RhythmKind::shockable), hint(21, 40, RhythmKind::organised, 60)}).after,
       AfterShock::ended);
 }
 
