@@ -63,6 +63,6 @@ INSTANTIATE_TEST_SUITE_P(
     testing::Values(Case{"beats", RhythmKind::organised, 82, AfterShock::ended},
                     Case{"asystole", RhythmKind::asystole, 0, AfterShock::ended},
                     Case{"fibrillation", RhythmKind::shockable, 0, AfterShock::wentOn}),
-    [](const auto& info) { return std::string(info.param.name); });
+    [](const auto& one) { return std::string(one.param.name); });
 
 } // namespace
