@@ -43,6 +43,22 @@ std::vector<double> lowPass(std::int64_t half, std::int64_t widest, double gain)
   return h;
 }
 
+/// Sum of products in four sums at once, which is what a processor does quickly.
+double product(const double* a, const double* b, std::int64_t count) {
+  double s0 = 0, s1 = 0, s2 = 0, s3 = 0;
+  std::int64_t j = 0;
+  for (; j + 4 <= count; j += 4) {
+    s0 += a[j] * b[j];
+    s1 += a[j + 1] * b[j + 1];
+    s2 += a[j + 2] * b[j + 2];
+    s3 += a[j + 3] * b[j + 3];
+  }
+  for (; j < count; ++j) {
+    s0 += a[j] * b[j];
+  }
+  return (s0 + s1) + (s2 + s3);
+}
+
 std::int64_t floorDiv(std::int64_t a, std::int64_t b) {
   return a / b - (a % b < 0 ? 1 : 0);
 }
@@ -99,11 +115,7 @@ void Resampler::emit(std::int64_t lastKnown, std::vector<double>& out) {
     }
     const double* in = kept_.data() + (first - keptFrom_);
     const double* taps = phases_.data() + phase * taps_;
-    double sum = 0;
-    for (std::int64_t j = 0; j < taps_; ++j) {
-      sum += in[j] * taps[j];
-    }
-    out.push_back(sum);
+    out.push_back(product(in, taps, taps_));
   }
 }
 
@@ -119,13 +131,18 @@ void Resampler::run(std::span<const double> values, std::vector<double>& out) {
     keptFrom_ = -taps_;
     kept_.assign(static_cast<std::size_t>(taps_), values.front());
   }
-  kept_.insert(kept_.end(), values.begin(), values.end());
-  taken_ += static_cast<std::int64_t>(values.size());
-  emit(taken_ - 1, out);
-  const auto needed = given_ * ratio_.down / ratio_.up - taps_;
-  if (needed - keptFrom_ > static_cast<std::int64_t>(kHoard)) {
-    kept_.erase(kept_.begin(), kept_.begin() + (needed - keptFrom_));
-    keptFrom_ = needed;
+  // In pieces, so that not the whole signal is kept.
+  while (!values.empty()) {
+    const auto piece = values.first(std::min(values.size(), kHoard));
+    values = values.subspan(piece.size());
+    kept_.insert(kept_.end(), piece.begin(), piece.end());
+    taken_ += static_cast<std::int64_t>(piece.size());
+    emit(taken_ - 1, out);
+    const auto needed = given_ * ratio_.down / ratio_.up - taps_;
+    if (needed - keptFrom_ > static_cast<std::int64_t>(kHoard)) {
+      kept_.erase(kept_.begin(), kept_.begin() + (needed - keptFrom_));
+      keptFrom_ = needed;
+    }
   }
 }
 
