@@ -6,6 +6,7 @@
 #include "core/signal/ecg/quality.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include <fmt/format.h>
 
@@ -26,6 +27,7 @@ struct EcgRead {
   std::size_t channel = 0;
   std::vector<std::vector<double>> values;
   std::vector<SignalView> runs;
+  Rails rails;
   std::vector<FaultyStretch> faults;
   Duration length{}, judged{};
 };
@@ -47,10 +49,10 @@ std::optional<EcgRead> readEcg(const Record& record, std::size_t index) {
     learner.endRun();
     read.runs.push_back({block.t, channel.rateHz, read.values[i]});
   }
-  const Rails rails = learner.rails();
+  read.rails = learner.rails();
   std::vector<Interval> bad;
   for (const SignalView& run : read.runs) {
-    for (FaultyStretch& fault : ecgFaults(run, rails)) {
+    for (FaultyStretch& fault : ecgFaults(run, read.rails)) {
       bad.push_back(fault.where);
       read.faults.push_back(fault);
     }
@@ -129,6 +131,19 @@ const SignalView* runAt(const EcgRead& ecg, Time t) {
   return found;
 }
 
+/// The part of a run that ends at the shock, for the fibrillation it was given for: judged by
+/// itself, as faults are found by the second, and the shock's own artefact would spoil the second
+/// before it.
+SignalView before(const SignalView& run, Time shock) {
+  constexpr Duration kEnough{12'000'000};
+  const auto count = static_cast<double>(run.values.size());
+  const auto index = [&](Time t) {
+    return static_cast<std::size_t>(std::clamp(std::ceil(run.indexOf(t)), 0.0, count));
+  };
+  const std::size_t from = index(shock - kEnough), to = index(shock);
+  return {run.timeAt(static_cast<double>(from)), run.rateHz, run.values.subspan(from, to - from)};
+}
+
 std::vector<ShockRhythm> aroundShocks(const Record& record, const EcgRead& ecg,
                                       const std::vector<Entry>& hints,
                                       const std::vector<Interval>& moved) {
@@ -143,7 +158,9 @@ std::vector<ShockRhythm> aroundShocks(const Record& record, const EcgRead& ecg,
   for (std::size_t i = 0; i < shocks.size(); ++i) {
     const auto next = i + 1 < shocks.size() ? std::optional{shocks[i + 1]} : std::nullopt;
     if (const SignalView* run = runAt(ecg, shocks[i])) {
-      judged.push_back(judgeShock(shocks[i], next, hints, *run, ecg.faults, moved));
+      const SignalView part = before(*run, shocks[i]);
+      const std::vector<FaultyStretch> faults = ecgFaults(part, ecg.rails);
+      judged.push_back(judgeShock(shocks[i], next, hints, part, faults, moved));
     }
   }
   return judged;

@@ -132,7 +132,18 @@ TEST(Derive, HintsNeverNameAnotherRhythmThanTheStory) {
     EXPECT_EQ(hint->is, true_->is) << seconds(middle);
   }
   EXPECT_GT(clear, 5U);
-  EXPECT_EQ(all().shocks.size(), 4U);
+}
+
+/// What the shock itself does to the ECG is no reason to be silent about the seconds before it.
+TEST(Derive, TellsTheFibrillationBeforeAShock) {
+  ASSERT_EQ(all().shocks.size(), 4U);
+  // Hands were off for more than 16 s before the first three, and for 2.6 s before the last.
+  for (std::size_t i = 0; i < 3; ++i) {
+    ASSERT_TRUE(all().shocks[i].before) << i;
+    EXPECT_TRUE(all().shocks[i].before->coarse());
+    EXPECT_GT(all().shocks[i].before->amsaMvHz, 1);
+    EXPECT_LT(all().shocks[i].before->dominantHz, 9);
+  }
 }
 
 TEST(Derive, FiguresSayThatTheyRestOnIt) {
