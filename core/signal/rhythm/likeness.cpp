@@ -3,6 +3,7 @@
 #include "core/signal/rhythm/bands.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace afterbeat {
@@ -24,16 +25,41 @@ double dot(std::span<const double> a, std::span<const double> b) {
   return sum;
 }
 
+constexpr std::size_t kFewLargest = 32;
+
+/// The `count` largest, in falling order: most values are smaller than all of them and cost one
+/// comparison.
+std::array<double, kFewLargest> fewLargest(std::span<const double> values, std::size_t count) {
+  std::array<double, kFewLargest> kept{};
+  std::size_t size = 0;
+  for (const double v : values) {
+    if (size == count && v <= kept[size - 1]) {
+      continue;
+    }
+    size = std::min(size + 1, count);
+    auto i = size - 1;
+    for (; i > 0 && kept[i - 1] < v; --i) {
+      kept[i] = kept[i - 1];
+    }
+    kept[i] = v;
+  }
+  return kept;
+}
+
 } // namespace
 
 double quantile(std::span<double> values, double share) {
   const double at = share * static_cast<double>(values.size() - 1);
-  const auto below = static_cast<std::ptrdiff_t>(at);
-  const auto nth = values.begin() + below;
-  std::nth_element(values.begin(), nth, values.end());
-  if (nth + 1 == values.end()) {
-    return *nth;
+  const auto below = static_cast<std::size_t>(at);
+  const auto fromTop = values.size() - 1 - below;
+  if (fromTop < kFewLargest) {
+    const auto largest = fewLargest(values, fromTop + 1);
+    return fromTop == 0
+               ? largest[0]
+               : std::lerp(largest[fromTop], largest[fromTop - 1], at - static_cast<double>(below));
   }
+  const auto nth = values.begin() + static_cast<std::ptrdiff_t>(below);
+  std::nth_element(values.begin(), nth, values.end());
   return std::lerp(*nth, *std::min_element(nth + 1, values.end()), at - static_cast<double>(below));
 }
 

@@ -161,5 +161,28 @@ TEST(RhythmQuantile, worksAsNumpys) {
   EXPECT_DOUBLE_EQ(quantile(one, 0.3), 7);
 }
 
+// The quick way for the largest of many values against sorting them.
+TEST(RhythmQuantile, ofManyValues) {
+  for (const std::size_t count : {2U, 30U, 199U, 200U, 201U, 999U, 1000U, 4001U}) {
+    auto values = madeNoise(count, 1, static_cast<unsigned>(count));
+    for (std::size_t i = 0; i < count; i += 3) {
+      values[i] = std::round(values[i]); // many alike
+    }
+    auto sorted = values;
+    std::sort(sorted.begin(), sorted.end());
+    for (const double share : {0.0, 0.003, 0.02, 0.25, 0.5, 0.731, 0.9, 0.98, 0.999, 1.0}) {
+      const double at = share * static_cast<double>(count - 1);
+      const auto below = static_cast<std::size_t>(at);
+      const double expected = std::lerp(sorted[below], sorted[std::min(below + 1, count - 1)],
+                                        at - static_cast<double>(below));
+      auto copy = values;
+      EXPECT_NEAR(quantile(copy, share), expected, 1e-12 * (1 + std::fabs(expected)))
+          << count << " " << share;
+    }
+  }
+  std::vector<double> same(500, 3.5);
+  EXPECT_DOUBLE_EQ(quantile(same, 0.5), 3.5);
+}
+
 } // namespace
 } // namespace afterbeat
