@@ -18,12 +18,18 @@ constexpr std::size_t kNeighbours = 2;
 
 /// Noise hides what stands in a window unless beats stand out of it all the same.
 constexpr double kLikeDespiteNoise = 0.8;
+constexpr double kClearlyShockable = 3;
 constexpr double kRegular = 0.8;
 
 /// A few clear beats far apart: most seconds are flat, and still it is no asystole.
 bool hasRareBeats(const WindowMeasures& m) {
   return m.beats >= 3 && m.beatRatePerMin <= 60 && m.of(RhythmFeature::likeBeats) >= 0.9 &&
          m.largestMv >= 2 * kAsystoleMv;
+}
+
+/// A second of rest, which neither fibrillation nor a fast tachycardia has.
+bool rests(const WindowMeasures& m) {
+  return m.smallestMv < kAsystoleMv && m.smallestMv < 0.25 * m.largestMv;
 }
 
 void smooth(std::span<RhythmWindow> windows) {
@@ -62,6 +68,11 @@ RhythmReason doubtAbout(const RhythmWindow& w) {
       m.of(RhythmFeature::likeBeats) >= kLikeDespiteNoise) {
     return RhythmReason::none;
   }
+  // A pacemaker goes on in fibrillation; without it, beats may be all its pulses.
+  if (w.doubt == RhythmReason::pacingSpikes && !isFlat(m) &&
+      w.smoothedLogOdds >= kClearlyShockable) {
+    return RhythmReason::none;
+  }
   if (w.doubt == RhythmReason::none && !isFlat(m) && m.crossingHz > kFastestHz) {
     return RhythmReason::noise;
   }
@@ -86,6 +97,8 @@ void decide(RhythmWindow& w) {
     say(RhythmKind::unclear, RhythmReason::undecided);
   } else if (w.smoothedLogOdds < 0) {
     say(RhythmKind::organised, RhythmReason::none);
+  } else if (rests(m)) {
+    say(RhythmKind::unclear, RhythmReason::undecided);
   } else if (m.amplitudeMv < kCoarseMv) {
     say(RhythmKind::unclear, RhythmReason::betweenFibrillationAndAsystole);
   } else {

@@ -87,7 +87,8 @@ inline constexpr double kUndecided = 0.8;
 [[nodiscard]] bool isFlat(const WindowMeasures& window);
 
 /// Judges consecutive windows of one run (`where`, `measures`, `obstacle` and `doubt` given; the
-/// rest is filled in).
+/// rest is filled in). Waves that rest for a second, below `kAsystoleMv` and a quarter of the
+/// largest second, are not called shockable.
 void judgeWindows(std::span<RhythmWindow> windows, const RhythmModel& model);
 
 /// Whether a window repeats itself well enough to state that rate for a shockable or wide rhythm.

@@ -18,7 +18,7 @@ RhythmWindow windowOf(double leakage, double amplitudeMv = 1) {
   RhythmWindow w;
   w.measures.features[0] = leakage;
   w.measures.amplitudeMv = amplitudeMv;
-  w.measures.largestMv = amplitudeMv;
+  w.measures.smallestMv = w.measures.largestMv = amplitudeMv;
   w.measures.crossingHz = 5;
   return w;
 }
@@ -80,6 +80,18 @@ TEST(RhythmJudge, rareBeatsStandOutOfAFlatLine) {
   EXPECT_EQ(judged(unlike).is, RhythmKind::asystole);
 }
 
+TEST(RhythmJudge, whatRestsForASecondIsNotShocked) {
+  auto w = windowOf(0.3);
+  w.measures.smallestMv = 0.11;
+  EXPECT_EQ(judged(w).reason, RhythmReason::undecided);
+  w.measures.largestMv = 0.44; // a quarter: waves that wax and wane
+  w.measures.amplitudeMv = 0.3;
+  EXPECT_EQ(judged(w).is, RhythmKind::shockable);
+  w.measures.largestMv = 2;
+  w.measures.smallestMv = 0.12;
+  EXPECT_EQ(judged(w).is, RhythmKind::shockable);
+}
+
 TEST(RhythmJudge, slowRegularWavesAreWideAndFast) {
   auto w = windowOf(0.3);
   w.measures.repeat = {.correlation = 0.9, .ratePerMin = 160};
@@ -109,6 +121,13 @@ TEST(RhythmJudge, obstaclesAndDoubts) {
   EXPECT_EQ(judged(noisy).reason, RhythmReason::noise);
   noisy.measures.features[static_cast<std::size_t>(RhythmFeature::likeBeats)] = 0.85;
   EXPECT_EQ(judged(noisy).is, RhythmKind::organised);
+  auto paced = windowOf(0.3); // log-odds 4
+  paced.doubt = RhythmReason::pacingSpikes;
+  EXPECT_EQ(judged(paced).is, RhythmKind::shockable);
+  for (const double leakage : {0.36, 0.7}) { // 2.8 and -4
+    paced.measures.features[0] = leakage;
+    EXPECT_EQ(judged(paced).reason, RhythmReason::pacingSpikes);
+  }
   auto fast = windowOf(0.3);
   fast.measures.crossingHz = 12.1;
   EXPECT_EQ(judged(fast).reason, RhythmReason::noise);
