@@ -141,7 +141,7 @@ std::vector<Example> examplesOf(const std::vector<LabelledSignal>& signals,
   std::vector<Taken> taken;
   std::map<std::pair<std::string, bool>, double> counts;
   for (const auto& signal : signals) {
-    if (signal.record == heldOut) {
+    if (signal.record == heldOut || signal.database == heldOut) {
       continue;
     }
     for (const auto& w : signal.windows) {

@@ -19,8 +19,8 @@ struct Example {
 /// What the model learns from: fibrillation, flutter and ventricular tachycardia of at least
 /// 180/min against normal and other organised rhythms, noise, and cudb stretches whose beats are
 /// all marked; no disputed stretch, nothing of 418 and 419, no flat or unusable window. Nothing of
-/// record `heldOut`. A record weighs by the root of its windows in each class, both classes weigh
-/// the same, noise four tenths.
+/// the record or database `heldOut`. A record weighs by the root of its windows in each class, both
+/// classes weigh the same, noise four tenths.
 [[nodiscard]] std::vector<Example> examplesOf(const std::vector<LabelledSignal>& signals,
                                               const std::string& heldOut);
 

@@ -123,5 +123,14 @@ int main(int argc, char** argv) {
              "amplitude below 0.12 mV, any label", flat.shockable, flat.organised, flat.asystole,
              flat.unclear);
   printMistakes(signals);
+
+  crossValidate(signals, HeldOut::database);
+  fmt::print("\nThe same with the window's whole database held out:\n");
+  for (const auto* database : {"vfdb", "cudb", "mitdb"}) {
+    printTable(
+        signals,
+        fmt::format("{}: without 418 and 419, without disputed stretches, first signals", database),
+        {database, false, false, true});
+  }
   return 0;
 }

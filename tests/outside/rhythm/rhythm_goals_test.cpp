@@ -2,8 +2,15 @@
 // The whole story: rhythm_report.
 
 #include "../../importers/reference_recordings.h"
+#include "core/signal/dsp/resample.h"
+#include "core/signal/rhythm/hints.h"
 #include "fit.h"
+#include "importers/wfdb/read_wfdb.h"
 #include "score.h"
+
+#include <cmath>
+#include <numbers>
+#include <random>
 
 #include <gtest/gtest.h>
 
@@ -70,6 +77,75 @@ TEST(RhythmGoals, belowTheAsystoleLimitNothingIsShockable) {
   const auto score = scoreOfFlat(judged());
   EXPECT_GT(score.all(), 0);
   EXPECT_EQ(score.asystole, score.all());
+}
+
+// A database by itself: what the model learns on one holds on another, whose recorders, leads and
+// labellers are others.
+TEST(RhythmGoals, holdOnADatabaseTheModelHasNotSeen) {
+  AFTERBEAT_NEEDS_REFERENCE_RECORDINGS();
+  auto signals = judged();
+  crossValidate(signals, HeldOut::database);
+  const auto percentOf = [&](RhythmClass scored, const char* database) {
+    return percentOfDecided(scoreOf(signals, scored, {.database = database, .withDisputed = false}),
+                            oughtToBeShockable(scored))
+        .value_or(0);
+  };
+  EXPECT_GE(percentOf(RhythmClass::fibrillation, "vfdb"), 96);
+  EXPECT_GE(percentOf(RhythmClass::fibrillation, "cudb"), 96);
+  EXPECT_GE(percentOf(RhythmClass::fastTachycardia, "vfdb"), 97);
+  EXPECT_GE(percentOf(RhythmClass::normal, "vfdb"), 99);
+  EXPECT_GE(percentOf(RhythmClass::normal, "mitdb"), 99.5);
+  EXPECT_GE(percentOf(RhythmClass::otherOrganised, "vfdb"), 98);
+}
+
+std::vector<RhythmKind> kindsOf(const std::vector<double>& values, double rateHz) {
+  const SignalView run{Time{}, rateHz, values};
+  std::vector<RhythmKind> kinds;
+  for (const auto& window : hintRhythm({.runs = {&run, 1}}).windows) {
+    kinds.push_back(window.is);
+  }
+  return kinds;
+}
+
+double percentAlike(const std::vector<RhythmKind>& a, const std::vector<RhythmKind>& b) {
+  int alike = 0, all = 0;
+  for (std::size_t i = 0; i < std::min(a.size(), b.size()); ++i) {
+    if (a[i] != RhythmKind::unclear && b[i] != RhythmKind::unclear) {
+      alike += a[i] == b[i] ? 1 : 0;
+      ++all;
+    }
+  }
+  EXPECT_GT(all, 500);
+  return 100.0 * alike / std::max(all, 1);
+}
+
+// The same heart through another recorder.
+TEST(RhythmGoals, doNotDependOnRatePolarityOrALittleNoise) {
+  AFTERBEAT_NEEDS_REFERENCE_RECORDINGS();
+  for (const auto* record : {"424.hea", "430.hea"}) {
+    const auto imported = readWfdb(referenceRecordings() / "ecg" / "vfdb" / record);
+    ASSERT_TRUE(imported);
+    const auto& channel = imported->record.channels.at(0);
+    std::vector<double> values;
+    readValues(channel, channel.blocks.at(0), 0, channel.blocks.at(0).count, 1, values);
+    const auto kinds = kindsOf(values, channel.rateHz);
+    for (const double rateHz : {125.0, 360.0, 500.0}) {
+      EXPECT_GE(percentAlike(kinds, kindsOf(resampled(values, 250, rateHz), rateHz)), 99.5)
+          << record << " " << rateHz;
+    }
+    auto other = values;
+    for (double& v : other) {
+      v = 0.3 - v;
+    }
+    EXPECT_GE(percentAlike(kinds, kindsOf(other, 250)), 99.9) << record;
+    std::mt19937 dice{4};
+    for (std::size_t i = 0; i < other.size(); ++i) {
+      const double even = static_cast<double>(dice()) / 4294967296.0;
+      other[i] = values[i] + 0.04 * (even - 0.5) +
+                 0.05 * std::sin(2 * std::numbers::pi * 50 * static_cast<double>(i) / 250);
+    }
+    EXPECT_GE(percentAlike(kinds, kindsOf(other, 250)), 99) << record;
+  }
 }
 
 // What is shipped is what the recordings make, and nobody edited it by hand.

@@ -63,18 +63,19 @@ void Score::add(const Score& other) {
   records += other.records;
 }
 
-void crossValidate(std::vector<LabelledSignal>& signals) {
+void crossValidate(std::vector<LabelledSignal>& signals, HeldOut heldOut) {
   std::map<std::string, RhythmModel> models;
   std::vector<RhythmWindow> windows;
   for (auto& signal : signals) {
-    if (!models.contains(signal.record)) {
-      models[signal.record] = fitModel(examplesOf(signals, signal.record));
+    const auto& unseen = heldOut == HeldOut::record ? signal.record : signal.database;
+    if (!models.contains(unseen)) {
+      models[unseen] = fitModel(examplesOf(signals, unseen));
     }
     windows.clear();
     for (const auto& w : signal.windows) {
       windows.push_back(w.window);
     }
-    judgeWindows(windows, models[signal.record]);
+    judgeWindows(windows, models[unseen]);
     for (std::size_t i = 0; i < windows.size(); ++i) {
       signal.windows[i].window = windows[i];
     }

@@ -9,8 +9,11 @@
 
 namespace afterbeat {
 
-/// Judges every window by a model fitted without its record.
-void crossValidate(std::vector<LabelledSignal>& signals);
+/// What the model that judges a window has not seen.
+enum class HeldOut : std::uint8_t { record, database };
+
+/// Judges every window by a model fitted without its record, or its whole database.
+void crossValidate(std::vector<LabelledSignal>& signals, HeldOut heldOut = HeldOut::record);
 
 /// Which windows are counted.
 struct Selection {
