@@ -112,17 +112,22 @@ double usualDistance(const std::vector<BeatCandidate>& beats, std::size_t i) {
   return *middle;
 }
 
-/// The strongest candidate that may stand between two beats too far apart; null if there is none.
-const BeatCandidate* missedBetween(const BeatCandidate& left, const BeatCandidate& right,
-                                   const std::vector<BeatCandidate>& candidates,
-                                   const Threshold& threshold, double rateHz) {
+/// A stretch of a gap between two beats that is looked into again, in samples.
+struct Gap {
+  const BeatCandidate &left, &right;
+  double from, to;
+};
+
+/// The strongest candidate of a stretch that may stand in the gap; null if there is none.
+const BeatCandidate* missedIn(const Gap& gap, const std::vector<BeatCandidate>& candidates,
+                              const Threshold& threshold, double rateHz) {
   const BeatCandidate* best = nullptr;
   auto it = std::lower_bound(
-      candidates.begin(), candidates.end(), left.sample,
-      [](const BeatCandidate& c, std::size_t sample) { return c.sample < sample; });
-  for (; it != candidates.end() && it->sample < right.sample; ++it) {
-    const bool apart = distance(left, *it) >= kTWave * rateHz &&
-                       distance(*it, right) >= kRefractory * rateHz && !isTWave(left, *it, rateHz);
+      candidates.begin(), candidates.end(), gap.from,
+      [](const BeatCandidate& c, double sample) { return static_cast<double>(c.sample) < sample; });
+  for (; it != candidates.end() && static_cast<double>(it->sample) <= gap.to; ++it) {
+    const bool apart = distance(gap.left, *it) >= kTWave * rateHz &&
+                       distance(*it, gap.right) >= kRefractory * rateHz;
     if (apart && it->strength >= kSecondLook * threshold.at(it->sample) &&
         it->strength >= kLeastMv && (best == nullptr || it->strength > best->strength)) {
       best = &*it;
@@ -131,7 +136,7 @@ const BeatCandidate* missedBetween(const BeatCandidate& left, const BeatCandidat
   return best;
 }
 
-/// Looks again into every gap. Each found beat makes two smaller gaps, which are looked into too.
+/// Looks again into every gap, from left to right, over the length in which a beat was due.
 std::vector<BeatCandidate> secondLook(const std::vector<BeatCandidate>& beats,
                                       const std::vector<BeatCandidate>& candidates,
                                       const Threshold& threshold, double rateHz) {
@@ -139,12 +144,15 @@ std::vector<BeatCandidate> secondLook(const std::vector<BeatCandidate>& beats,
   for (std::size_t i = 0; i < beats.size(); ++i) {
     if (i > 0) {
       const double longest = kMissedBeats * usualDistance(beats, i);
-      while (distance(out.back(), beats[i]) > longest) {
-        const auto* missed = missedBetween(out.back(), beats[i], candidates, threshold, rateHz);
-        if (missed == nullptr) {
-          break;
+      const auto end = static_cast<double>(beats[i].sample);
+      auto from = static_cast<double>(beats[i - 1].sample);
+      while (end - from > longest) {
+        const auto* missed = missedIn({out.back(), beats[i], from, std::min(end, from + longest)},
+                                      candidates, threshold, rateHz);
+        from = missed != nullptr ? static_cast<double>(missed->sample) : from + longest;
+        if (missed != nullptr) {
+          out.push_back(*missed);
         }
-        out.push_back(*missed);
       }
     }
     out.push_back(beats[i]);
