@@ -1,10 +1,12 @@
 #include "app/papers/facts.h"
+#include "app/papers/computed_length.h"
 
 #include <QCoreApplication>
 #include <QStringList>
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace afterbeat::papers {
 
@@ -48,6 +50,50 @@ QString momentWords(const Record& record, Time t, const Words& say) {
     }
   }
   return sinceStartWords(record, t, say);
+}
+
+Duration printedBetween(const Record& record, Time from, Time to) {
+  const bool clock = clockTrust(record) != ClockTrust::none;
+  const auto first = clock ? wallTimeAt(record, from) : std::nullopt;
+  const auto last = clock ? wallTimeAt(record, to) : std::nullopt;
+  if (first && last) {
+    return std::chrono::floor<std::chrono::seconds>(last->local()) -
+           std::chrono::floor<std::chrono::seconds>(first->local());
+  }
+  const Time on = firstOf<entry::PowerOn>(record).value_or(Time{});
+  const auto whole = [&](Time t) { return std::llround(seconds(t - on)); };
+  return std::chrono::seconds{whole(to) - whole(from)};
+}
+
+std::optional<Time> lastPowerOff(const Record& record) {
+  std::optional<Time> off;
+  for (const Entry& entry : record.entries) {
+    if (entry.complete<entry::PowerOff>() != nullptr) {
+      off = entry.t;
+    } else if (entry.complete<entry::PowerOn>() != nullptr) {
+      off.reset();
+    }
+  }
+  return off;
+}
+
+TimeOnWords timeOnWords(const Record& record, const Figures& figures, const Words& say) {
+  constexpr Duration kMinutesAlone{600'000'000};
+  const Measure& on = figures[MeasureId::timeOn];
+  // Switched on and nothing more: no length is known, least of all nought.
+  if (on.value.value_or(0) <= 0) {
+    return {};
+  }
+  const auto begin = firstOf<entry::PowerOn>(record);
+  const auto end = lastPowerOff(record);
+  const bool once = begin && end && on.working.size() == 1;
+  const Duration length = once ? printedBetween(record, *begin, *end) : computedLength(*on.value);
+  // Below ten minutes the seconds matter, above they only cost reading time.
+  return {length < kMinutesAlone ? say.length(length) : say.shortLength(length), !end};
+}
+
+bool isPartial(const Record& record) {
+  return lostLines(record) > 0 || (!record.seal.present && !coversDeviceOn(record));
 }
 
 QString causeWords(const Pause& pause, const Figures& figures, const Words& say) {

@@ -31,6 +31,24 @@ template <typename T>
 /// "3 min 5 s after power-on", whatever the clock says.
 [[nodiscard]] QString sinceStartWords(const Record& record, Time t, const Words& say);
 
+/// From one printed moment to another: the difference of what `momentWords` prints, so that a line
+/// adds up for whoever checks it (clock times are cut to the second, other lengths rounded).
+[[nodiscard]] Duration printedBetween(const Record& record, Time from, Time to);
+/// The last switching off, unless the device was switched on again after it.
+[[nodiscard]] std::optional<Time> lastPowerOff(const Record& record);
+
+/// How long the device was on, as cards and sheet print it.
+struct TimeOnWords {
+  /// "4 min 17 s", from ten minutes on "22 min"; empty: not known.
+  QString length;
+  /// The end was not recorded: it was on at least this long.
+  bool atLeast = false;
+};
+[[nodiscard]] TimeOnWords timeOnWords(const Record& record, const Figures& figures,
+                                      const Words& say);
+/// The recording broke off, or lines of it were lost: what was counted may be more.
+[[nodiscard]] bool isPartial(const Record& record);
+
 /// Why hands were off: "around shock 2", "for an analysis".
 [[nodiscard]] QString causeWords(const Pause& pause, const Figures& figures, const Words& say);
 /// The longest pause, the first of equals; nothing without one.

@@ -50,11 +50,14 @@ Headline timeOnHeadline(const Record& record, const Figures& figures, const Word
       begin(MeasureId::timeOn, QT_TRANSLATE_NOOP("Papers", "Device on for"), figures, say);
   headline.source = ownSource(MeasureId::timeOn);
   // Switched on and nothing more: no length is known.
-  headline.recorded = figures[MeasureId::timeOn].value.value_or(0) > 0;
+  const TimeOnWords words = timeOnWords(record, figures, say);
+  headline.recorded = !words.length.isEmpty();
   if (headline.recorded) {
-    headline.value = say.shortLength(lengthOf(figures[MeasureId::timeOn]));
-    if (const auto on = firstOf<entry::PowerOn>(record);
-        on && clockTrust(record) != ClockTrust::none) {
+    headline.value = words.length;
+    if (words.atLeast) {
+      headline.note = say(QT_TRANSLATE_NOOP("Papers", "at least: the end was not recorded"));
+    } else if (const auto on = firstOf<entry::PowerOn>(record);
+               on && clockTrust(record) != ClockTrust::none) {
       headline.note =
           say(QT_TRANSLATE_NOOP("Papers", "from %1")).arg(momentWords(record, *on, say));
     }
@@ -69,7 +72,16 @@ Headline shocksHeadline(const Record& record, const Figures& figures, const Word
   const ShockCount count = countShocks(record, figures);
   headline.recorded = count.given.has_value();
   headline.value = count.given ? QString::number(*count.given) : notRecordedText(say);
+  // What makes the number doubtful stands first: the end of a long note may be cut.
   QStringList notes;
+  if (count.linesLost && count.given) {
+    notes << say(QT_TRANSLATE_NOOP("Papers", "may be more: lines were lost"));
+  } else if (count.mayBeMore && count.given) {
+    notes << say(QT_TRANSLATE_NOOP("Papers", "may be more: recording broke off"));
+  }
+  if (count.withheld > 0) {
+    notes << say(QT_TRANSLATE_NOOP("Papers", "%1 prepared, not given")).arg(count.withheld);
+  }
   if (const ShockFigures* last = lastDelivered(figures)) {
     notes << say(QT_TRANSLATE_NOOP("Papers", "last %1")).arg(momentWords(record, last->t, say));
   }
@@ -77,12 +89,6 @@ Headline shocksHeadline(const Record& record, const Figures& figures, const Word
     notes << (count.given ? say(QT_TRANSLATE_NOOP("Papers", "%1 more: delivery not recorded"))
                           : say(QT_TRANSLATE_NOOP("Papers", "%1 noted, delivery not recorded")))
                  .arg(count.unknown);
-  }
-  if (count.linesLost) {
-    notes << say(QT_TRANSLATE_NOOP("Papers", "lines were lost: may be more"));
-  }
-  if (count.withheld > 0) {
-    notes << say(QT_TRANSLATE_NOOP("Papers", "%1 not given")).arg(count.withheld);
   }
   headline.note = notes.join(QStringLiteral(", "));
   return headline;
@@ -122,7 +128,7 @@ Headline firstShockHeadline(const Figures& figures, const Words& say) {
     headline.note = fromPower ? say(QT_TRANSLATE_NOOP("Papers", "from device on"))
                               : say(QT_TRANSLATE_NOOP("Papers", "from electrodes on"));
   } else if (given.value && *given.value == 0) {
-    headline.note = say(QT_TRANSLATE_NOOP("Papers", "no shock in this record"));
+    headline.value = say(QT_TRANSLATE_NOOP("Papers", "no shock given"));
   }
   return headline;
 }
@@ -135,8 +141,14 @@ Headline rateHeadline(const Figures& figures, const Words& say) {
     headline.value = say.percent(*figures[MeasureId::compressionRateInRange].value);
   }
   if (const Measure& rate = figures[MeasureId::compressionRate]; rate.value) {
+    const auto& range = profile.ratePerMin;
+    const bool outside = range && !range->value.holds(*rate.value);
     headline.note =
-        say(QT_TRANSLATE_NOOP("Papers", "mean %1 a minute")).arg(say.number(*rate.value));
+        (outside ? (*rate.value > range->value.high
+                        ? say(QT_TRANSLATE_NOOP("Papers", "mean %1 a minute: too fast"))
+                        : say(QT_TRANSLATE_NOOP("Papers", "mean %1 a minute: too slow")))
+                 : say(QT_TRANSLATE_NOOP("Papers", "mean %1 a minute")))
+            .arg(say.number(*rate.value));
   }
   if (profile.ratePerMin) {
     headline.target = say(QT_TRANSLATE_NOOP("Papers", "target %1–%2 a minute"))

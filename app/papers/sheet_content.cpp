@@ -70,10 +70,10 @@ SheetSection deviceSection(const Record& record, const Words& say) {
   QStringList unknown;
   const std::string kind = device.maker + (device.maker.empty() ? "" : " ") + device.model;
   if (!device.label.empty()) {
-    known << ownText(device.label, 60);
+    known << ownText(device.label, 90);
   }
   if (!kind.empty()) {
-    known << ownText(kind, 40);
+    known << ownText(kind, 70);
   }
   if (!device.serial.empty()) {
     known << say(QT_TRANSLATE_NOOP("Papers", "serial number %1")).arg(ownText(device.serial, 40));
@@ -109,10 +109,6 @@ QString made(const Record& record, const SheetOptions& options, const Words& say
     parts << say(QT_TRANSLATE_NOOP("Papers", "file %1"))
                  .arg(ownText(options.fileName.toStdString(), 60));
   }
-  if (!options.fileSha256.isEmpty()) {
-    parts << say(QT_TRANSLATE_NOOP("Papers", "checksum %1…%2"))
-                 .arg(options.fileSha256.left(8), options.fileSha256.right(4));
-  }
   if (!options.printedAt.isEmpty()) {
     parts << say(QT_TRANSLATE_NOOP("Papers", "printed %1")).arg(options.printedAt);
   }
@@ -137,7 +133,12 @@ SheetContent makeSheetContent(const Record& record, const Figures& figures,
   content.figures[4] = handsOffFigure(record, figures, say);
   content.figures[5] = circulationFigure(record, figures, say);
   content.sections = sheetSections(record, figures, say);
-  content.notices = sheetNotices(record, say);
+  content.notices = sheetNotices(record, figures, say);
+  if (!record.header.kind) {
+    content.ticks = {say(QT_TRANSLATE_NOOP("Papers", "rescue")),
+                     say(QT_TRANSLATE_NOOP("Papers", "drill")),
+                     say(QT_TRANSLATE_NOOP("Papers", "test"))};
+  }
   content.device = deviceSection(record, say);
   content.caution =
       say(QT_TRANSLATE_NOOP("Papers", "This sheet does not replace your own assessment. "

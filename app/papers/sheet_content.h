@@ -16,6 +16,10 @@ struct SheetFigure {
   QString title;
   /// Empty: not recorded; a ruled line is drawn in its place.
   QString value;
+  /// Before the value and nearly as loud: "at least"; empty where the value is whole.
+  QString doubt;
+  /// The doubt reads after the value: "44 % of what was recorded".
+  bool doubtAfter = false;
   /// What stands below that line: "not recorded".
   QString unknown;
   /// Small lines below, most important first.
@@ -54,6 +58,8 @@ struct SheetContent {
   std::array<SheetFigure, 6> figures;
   /// In the order crews are trained to hear: patient, time, what happened, findings, treatment.
   std::vector<SheetSection> sections;
+  /// Words with a box before each, to be ticked by pen: rescue, drill or test.
+  QStringList ticks;
   /// What must not be overlooked: a wrong setting, a damaged file, a fault of the device.
   QStringList notices;
   /// From when the rows are drawn.
@@ -84,7 +90,10 @@ struct SheetContent {
 [[nodiscard]] QStringList sheetNotes(const Record& record, const Figures& figures,
                                      const Words& say);
 /// What must not be overlooked.
-[[nodiscard]] QStringList sheetNotices(const Record& record, const Words& say);
+[[nodiscard]] QStringList sheetNotices(const Record& record, const Figures& figures,
+                                       const Words& say);
+/// "Adult", as a large figure; empty for unknown.
+[[nodiscard]] QString settingValue(PatientCategory category, const Words& say);
 /// Where there is no recording: turns the sheet of an empty record into one of what was told.
 void tell(SheetContent& content, const ToldFigures& told, bool drill, const Words& say);
 

@@ -1,4 +1,3 @@
-#include "app/papers/computed_length.h"
 #include "app/papers/facts.h"
 #include "app/papers/sheet_content.h"
 
@@ -11,29 +10,18 @@ namespace afterbeat::papers {
 
 namespace {
 
-std::optional<Time> lastPowerOff(const Record& record) {
-  std::optional<Time> off;
-  for (const Entry& entry : record.entries) {
-    if (entry.complete<entry::PowerOff>() != nullptr) {
-      off = entry.t;
-    } else if (entry.complete<entry::PowerOn>() != nullptr) {
-      off.reset();
-    }
-  }
-  return off;
-}
-
 SheetFigure onFigure(const Record& record, const Figures& figures, const Words& say) {
   SheetFigure figure;
   figure.title = say(QT_TRANSLATE_NOOP("Papers", "Device on for"));
   const Measure& on = figures[MeasureId::timeOn];
-  // Switched on and nothing more: no length is known, least of all nought.
-  if (on.value.value_or(0) <= 0) {
+  const TimeOnWords words = timeOnWords(record, figures, say);
+  figure.value = words.length;
+  if (figure.value.isEmpty()) {
     return figure;
   }
-  const Duration length = computedLength(*on.value);
-  // Below ten minutes the seconds matter, above they only cost reading time.
-  figure.value = length < Duration{600'000'000} ? say.length(length) : say.shortLength(length);
+  if (words.atLeast) {
+    figure.doubt = say(QT_TRANSLATE_NOOP("Papers", "at least"));
+  }
   const bool clock = clockTrust(record) != ClockTrust::none;
   const auto begin = firstOf<entry::PowerOn>(record);
   const auto end = lastPowerOff(record);
@@ -99,6 +87,13 @@ SheetFigure shocksFigure(const Record& record, const Figures& figures, const Wor
   const ShockCount count = countShocks(record, figures);
   if (count.given) {
     figure.value = QString::number(*count.given);
+    if (count.linesLost || count.mayBeMore) {
+      figure.doubt = say(QT_TRANSLATE_NOOP("Papers", "at least"));
+    }
+  }
+  // The energy belongs to the shocks that were given, so it stands directly below their number.
+  if (const QString joules = energies(figures, say); !joules.isEmpty()) {
+    figure.notes << joules;
   }
   if (count.unknown > 0) {
     figure.notes << (count.given
@@ -106,20 +101,16 @@ SheetFigure shocksFigure(const Record& record, const Figures& figures, const Wor
                          : say(QT_TRANSLATE_NOOP("Papers", "%1 noted, delivery not recorded")))
                         .arg(count.unknown);
   }
-  if (count.linesLost) {
+  // A number says "at least" already, and the framed sentences say why.
+  if (count.linesLost && !count.given) {
     figure.notes << say(QT_TRANSLATE_NOOP("Papers", "lines were lost: may be more"));
-  } else if (count.mayBeMore && count.given) {
-    figure.notes << say(QT_TRANSLATE_NOOP("Papers", "recording broke off: may be more"));
-  } else if (count.mayBeMore && count.unknown == 0 && count.deviceRecorded &&
+  } else if (count.mayBeMore && !count.given && count.unknown == 0 && count.deviceRecorded &&
              figures[MeasureId::timeOn].value.value_or(0) > 0) {
     // Not for a record of a single moment: "none until then" would be a comfort without ground.
     figure.notes << say(QT_TRANSLATE_NOOP("Papers", "none until recording broke off"));
   }
   if (count.withheld > 0) {
     figure.notes << say(QT_TRANSLATE_NOOP("Papers", "%1 prepared, not given")).arg(count.withheld);
-  }
-  if (const QString joules = energies(figures, say); !joules.isEmpty()) {
-    figure.notes << joules;
   }
   return figure;
 }
@@ -158,23 +149,32 @@ SheetFigure lastShockFigure(const Record& record, const Figures& figures,
     return figure;
   }
   const bool clock = clockTrust(record) != ClockTrust::none;
+  const QString partial =
+      isPartial(record) ? say(QT_TRANSLATE_NOOP("Papers", "the last recorded")) : QString();
   if (clock) {
     figure.value = momentWords(record, last->t, say);
+    figure.doubt = partial;
   } else {
     const auto on = firstOf<entry::PowerOn>(record);
-    figure.value = say.length(last->t - on.value_or(Time{}));
-    figure.notes << (on ? say(QT_TRANSLATE_NOOP("Papers", "after power-on"))
-                        : say(QT_TRANSLATE_NOOP("Papers", "after the record begins")));
+    figure.value = say.length(printedBetween(record, on.value_or(Time{}), last->t));
+    // As loud as a doubt, or the length would read as an age.
+    figure.doubt = on ? say(QT_TRANSLATE_NOOP("Papers", "after power-on"))
+                      : say(QT_TRANSLATE_NOOP("Papers", "after the record begins"));
+  }
+  if (!clock && !partial.isEmpty()) {
+    figure.notes << partial;
   }
   if (record.lastTime && *record.lastTime > last->t) {
     figure.notes << say(QT_TRANSLATE_NOOP("Papers", "%1 before the record ends"))
-                        .arg(say.length(*record.lastTime - last->t));
+                        .arg(say.length(printedBetween(record, last->t, *record.lastTime)));
   }
   if (const QString printed = beforePrinting(record, last->t, options, say); !printed.isEmpty()) {
     figure.notes << printed;
   }
   return figure;
 }
+
+} // namespace
 
 QString settingValue(PatientCategory category, const Words& say) {
   switch (category) {
@@ -189,6 +189,8 @@ QString settingValue(PatientCategory category, const Words& say) {
   }
   return {};
 }
+
+namespace {
 
 SheetFigure settingFigure(const Record& record, const Words& say) {
   SheetFigure figure;

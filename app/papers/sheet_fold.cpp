@@ -10,11 +10,21 @@ namespace afterbeat::papers {
 
 namespace {
 
-/// What a person did after the last return of circulation, by the device's own record.
-bool wentOnAfter(const Figures& figures, Time returned) {
-  const ShockFigures* shock = lastDelivered(figures);
-  return (!figures.handsOn.empty() && figures.handsOn.back().end > returned) ||
-         (shock != nullptr && shock->t > returned);
+/// Until when people went on after the last return of circulation, by the device's own record.
+struct WentOn {
+  std::optional<Time> compressionsUntil, shockAt;
+  [[nodiscard]] bool any() const { return compressionsUntil || shockAt; }
+};
+
+WentOn wentOnAfter(const Figures& figures, Time returned) {
+  WentOn went;
+  if (!figures.handsOn.empty() && figures.handsOn.back().end > returned) {
+    went.compressionsUntil = figures.handsOn.back().end;
+  }
+  if (const ShockFigures* shock = lastDelivered(figures); shock && shock->t > returned) {
+    went.shockAt = shock->t;
+  }
+  return went;
 }
 
 struct CirculationChange {
@@ -39,16 +49,27 @@ QString changeWords(const Record& record, const CirculationChange& change, const
       .arg(momentWords(record, change.entry->t, say));
 }
 
-QStringList afterReturn(const Record& record, const Figures& figures, const Entry& entry,
-                        const Words& say) {
-  if (wentOnAfter(figures, entry.t)) {
-    return {say(QT_TRANSLATE_NOOP("Papers", "resuscitation went on after it"))};
-  }
+QStringList afterReturn(const Record& record, const Entry& entry, const Words& say) {
   if (record.lastTime && *record.lastTime > entry.t) {
     return {say(QT_TRANSLATE_NOOP("Papers", "no loss recorded after it; the record ends %1"))
                 .arg(momentWords(record, *record.lastTime, say))};
   }
   return {say(QT_TRANSLATE_NOOP("Papers", "the record ends there"))};
+}
+
+/// A return that the record itself speaks against must not be the loudest word on the page.
+void tellDoubtfulReturn(SheetFigure& figure, const Record& record, const CirculationChange& change,
+                        const WentOn& went, const Words& say) {
+  figure.value = say(QT_TRANSLATE_NOOP("Papers", "unclear"));
+  figure.notes << changeWords(record, change, say);
+  if (went.compressionsUntil) {
+    figure.notes << say(QT_TRANSLATE_NOOP("Papers", "compressions went on until %1"))
+                        .arg(momentWords(record, *went.compressionsUntil, say));
+  }
+  if (went.shockAt) {
+    figure.notes << say(QT_TRANSLATE_NOOP("Papers", "shock after it, %1"))
+                        .arg(momentWords(record, *went.shockAt, say));
+  }
 }
 
 /// Earlier changes, the latest two.
@@ -111,10 +132,17 @@ SheetFigure handsOffFigure(const Record& record, const Figures& figures, const W
     return say.length(computedLength(value.value_or(0)));
   };
   figure.value = say.percent(*share.value);
+  if (isPartial(record)) {
+    figure.doubt = say(QT_TRANSLATE_NOOP("Papers", "of what was recorded"));
+    figure.doubtAfter = true;
+  }
   figure.notes
-      << say(QT_TRANSLATE_NOOP("Papers", "%1 of %2 without circulation"))
+      << say(QT_TRANSLATE_NOOP("Papers", "%1 of the %2 counted"))
              .arg(length(share.numerator), length(share.denominator))
       << say(QT_TRANSLATE_NOOP("Papers", "from %1")).arg(windowBeginWords(record, figures, say));
+  if (!figures.circulation.empty()) {
+    figure.notes << say(QT_TRANSLATE_NOOP("Papers", "time with circulation left out"));
+  }
   return figure;
 }
 
@@ -126,18 +154,21 @@ SheetFigure circulationFigure(const Record& record, const Figures& figures, cons
   if (!history.empty()) {
     const CirculationChange& last = history.back();
     const bool clock = clockTrust(record) != ClockTrust::none;
-    if (clock) {
+    const WentOn went = last.returned ? wentOnAfter(figures, last.entry->t) : WentOn{};
+    if (went.any()) {
+      tellDoubtfulReturn(figure, record, last, went, say);
+    } else if (clock) {
       figure.value = changeWords(record, last, say);
     } else {
       figure.value = last.returned ? say(QT_TRANSLATE_NOOP("Papers", "returned"))
                                    : say(QT_TRANSLATE_NOOP("Papers", "lost"));
       figure.notes << sinceStartWords(record, last.entry->t, say);
     }
-    if (last.returned) {
-      figure.notes << afterReturn(record, figures, *last.entry, say);
-    }
     if (last.entry->source == Source::observer) {
       figure.notes << say(QT_TRANSLATE_NOOP("Papers", "noted by an observer"));
+    }
+    if (last.returned && !went.any()) {
+      figure.notes << afterReturn(record, *last.entry, say);
     }
     if (history.size() > 1) {
       figure.notes << beforeWords(record, history, say);

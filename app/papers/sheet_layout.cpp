@@ -73,23 +73,20 @@ double SheetLayout::paragraph(SheetRole role, const QString& text, double left, 
   return top;
 }
 
-/// Across the page, white on black or black on white, beside the text and never over it.
+/// Across the page, white on black, beside the text and never over it.
 double SheetLayout::bands(double top) {
   constexpr double kHeight = 19;
   constexpr double kSize = 12.5;
-  for (qsizetype i = 0; i < content_.bands.size(); ++i) {
-    const bool filled = i == 0;
-    const QString& text = content_.bands[i];
-    if (filled) {
-      page_.boxes.push_back({true, QRectF(0, top, page_.size.width(), kHeight), 0});
-    }
-    rule(0, page_.size.width(), top + kHeight, 1.5);
-    const double wide = lettering_.width(text, kSize, Weight::bold);
-    write(SheetRole::band, (page_.size.width() - wide) / 2, top + kHeight / 2 + 4.6, text, kSize,
-          Weight::bold, filled ? SheetInk::white : SheetInk::black);
-    top += kHeight;
+  if (content_.bands.isEmpty()) {
+    return top;
   }
-  return top;
+  // One bar for all of them: the page's height belongs to the rows.
+  const QString text = content_.bands.join(QStringLiteral("   ·   "));
+  page_.boxes.push_back({true, QRectF(0, top, page_.size.width(), kHeight), 0});
+  const double wide = lettering_.width(text, kSize, Weight::bold);
+  write(SheetRole::band, (page_.size.width() - wide) / 2, top + kHeight / 2 + 4.6, text, kSize,
+        Weight::bold, SheetInk::white);
+  return top + kHeight;
 }
 
 double SheetLayout::dateAndPlace(double left, double top) {
@@ -132,9 +129,8 @@ double SheetLayout::header(double top) {
 }
 
 /// One cell of the fold: a title, a large value or a line for the pen, and small notes.
-double SheetLayout::figure(const SheetFigure& figure, bool large, const QRectF& room) {
-  const double title = lettering_.width(figure.title, 1, Weight::medium);
-  const double label = std::min(std::max(8.0, scaled(9)), room.width() / title);
+double SheetLayout::figure(const SheetFigure& figure, bool large, const QRectF& room,
+                           double label) {
   const double note = std::max(7.0, scaled(8.5));
   double y = room.top() + label * 1.25;
   write(SheetRole::figureTitle, room.left(), y, figure.title, label, Weight::medium);
@@ -146,10 +142,22 @@ double SheetLayout::figure(const SheetFigure& figure, bool large, const QRectF& 
           Weight::medium);
     y += figure.unknown.isEmpty() ? 0 : note * 1.35;
   } else {
+    if (!figure.doubt.isEmpty() && !figure.doubtAfter) {
+      const double doubt =
+          std::min(size * 0.5, room.width() / lettering_.width(figure.doubt, 1, Weight::bold));
+      y += doubt * 1.2;
+      write(SheetRole::figureDoubt, room.left(), y, figure.doubt, doubt, Weight::bold);
+    }
     const double wide = lettering_.width(figure.value, 1, Weight::bold);
     const double fits = std::min({size, room.width() / wide, large ? size : kSmallestFold * 0.9});
     y += size * 0.98;
     write(SheetRole::figureValue, room.left(), y, figure.value, fits, Weight::bold);
+    if (figure.doubtAfter) {
+      const double from = room.left() + wide * fits + note;
+      const double doubt = std::min(
+          size * 0.5, (room.right() - from) / lettering_.width(figure.doubt, 1, Weight::bold));
+      write(SheetRole::figureDoubt, from, y, figure.doubt, doubt, Weight::bold);
+    }
     y += size * 0.14;
   }
   // Whole notes only, the most important first: half a warning is none.
@@ -173,11 +181,18 @@ double SheetLayout::foldLine(std::size_t first, std::size_t count, const double*
   std::vector<double> edges;
   double x = left_;
   double bottom = top;
+  // One size for all titles of a line.
+  double label = std::max(8.0, scaled(9));
+  for (std::size_t i = 0; i < count; ++i) {
+    const double room = (right_ - left_) * shares[i] - 2 * kPad;
+    const QString& title = content_.figures[first + i].title;
+    label = std::min(label, room / lettering_.width(title, 1, Weight::medium));
+  }
   for (std::size_t i = 0; i < count; ++i) {
     const double wide = (right_ - left_) * shares[i];
     const std::size_t which = first + i;
     bottom = std::max(bottom, figure(content_.figures[which], which != kSetting,
-                                     QRectF(x + kPad, top, wide - 2 * kPad, 0)));
+                                     QRectF(x + kPad, top, wide - 2 * kPad, 0), label));
     x += wide;
     edges.push_back(x);
   }
@@ -191,7 +206,7 @@ double SheetLayout::foldLine(std::size_t first, std::size_t count, const double*
 /// What a crew asks in the first ten seconds, framed, in two lines.
 double SheetLayout::fold(double top) {
   constexpr std::array<double, 4> kUpper{0.267, 0.2, 0.3, 0.233};
-  constexpr std::array<double, 2> kLower{0.36, 0.64};
+  constexpr std::array<double, 2> kLower{0.42, 0.58};
   const double middle = foldLine(0, kUpper.size(), kUpper.data(), top);
   rule(left_, right_, middle, 0.8);
   const double bottom = foldLine(kUpper.size(), kLower.size(), kLower.data(), middle);
@@ -211,9 +226,24 @@ double SheetLayout::notices(double top) {
     y = paragraph(SheetRole::notice, notice, left_ + pad * 1.6, y, right_ - left_ - pad * 3.2, size,
                   Weight::bold, SheetInk::black, 2);
   }
+  y = ticks(left_ + pad * 1.6, y);
   y += pad * 0.5;
   page_.boxes.push_back({false, QRectF(left_, top, right_ - left_, y - top), 1.2});
   return y + scaled(6);
+}
+
+/// Words with an empty box before each.
+double SheetLayout::ticks(double left, double top) {
+  if (content_.ticks.isEmpty()) {
+    return top;
+  }
+  const double size = scaled(kBody);
+  for (const QString& words : content_.ticks) {
+    page_.boxes.push_back({false, QRectF(left, top + size * 0.2, size, size), 0.8});
+    write(SheetRole::label, left + size * 1.5, top + size * 1.06, words, size, Weight::regular);
+    left += size * 3.5 + lettering_.width(words, size, Weight::regular);
+  }
+  return top + size * 1.6;
 }
 
 double SheetLayout::blanks(const QStringList& labels, double left, double right, double top) {
@@ -262,7 +292,7 @@ double SheetLayout::section(const SheetSection& section, double top) {
     } else {
       const Weight weight = line.kind == SheetLine::Kind::strong ? Weight::bold : Weight::regular;
       y = paragraph(SheetRole::text, line.text, column, y, right_ - column, size, weight,
-                    SheetInk::black, 2);
+                    SheetInk::black, 3);
     }
   }
   return std::max(y, top + size * kLine);

@@ -25,8 +25,9 @@ private:
   double dateAndPlace(double left, double top);
   double fold(double top);
   double foldLine(std::size_t first, std::size_t count, const double* shares, double top);
-  double figure(const SheetFigure& figure, bool large, const QRectF& room);
+  double figure(const SheetFigure& figure, bool large, const QRectF& room, double label);
   double notices(double top);
+  double ticks(double left, double top);
   double sections(double top);
   double knownAndBlanks(const SheetLine& line, double left, double top);
   double section(const SheetSection& section, double top);

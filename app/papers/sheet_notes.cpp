@@ -35,6 +35,19 @@ QStringList faultNotices(const Record& record, const Words& say) {
                                .arg(shortened(faults, kMost, say))};
 }
 
+/// Hands on the chest or a shock after the device was switched off: the times contradict each
+/// other.
+QString afterOffNotice(const Record& record, const Figures& figures, const Words& say) {
+  constexpr Duration kWorthSaying{1'000'000};
+  const auto off = lastPowerOff(record);
+  if (!off || !figures.window || figures.window->end - *off < kWorthSaying) {
+    return {};
+  }
+  return say(QT_TRANSLATE_NOOP("Papers", "The record goes on for %1 after the device was switched "
+                                         "off."))
+      .arg(say.length(printedBetween(record, *off, figures.window->end)));
+}
+
 QString clockNote(const Record& record, const Words& say) {
   const ClockFacts& clock = record.header.clock;
   switch (clockTrust(record)) {
@@ -45,9 +58,14 @@ QString clockNote(const Record& record, const Words& say) {
     const QString against = clock.against.empty()
                                 ? say(QT_TRANSLATE_NOOP("Papers", "another clock"))
                                 : ownText(clock.against, 40);
+    const Duration offset = clock.offset.value_or(Duration{});
+    if (offset == Duration{0}) {
+      return say(QT_TRANSLATE_NOOP("Papers", "Clock compared with %1: no difference."))
+          .arg(against);
+    }
     return say(QT_TRANSLATE_NOOP("Papers",
                                  "Clock compared with %1; the difference of %2 is corrected."))
-        .arg(against, say.length(clock.offset.value_or(Duration{})));
+        .arg(against, say.length(offset));
   }
   case ClockTrust::deviceOnly:
     break;
@@ -71,7 +89,7 @@ QString countedNote(const Record& record, const Figures& figures, const Words& s
 
 } // namespace
 
-QStringList sheetNotices(const Record& record, const Words& say) {
+QStringList sheetNotices(const Record& record, const Figures& figures, const Words& say) {
   QStringList all;
   const PatientCategory set = settingHistory(record).last;
   const PatientCategory patient = record.header.patient;
@@ -108,10 +126,14 @@ QStringList sheetNotices(const Record& record, const Words& say) {
                    "Papers", "The file holds other recordings, which are not on this sheet: %1."))
                .arg(say.number(record.otherRecordsInFile));
   }
+  if (const QString after = afterOffNotice(record, figures, say); !after.isEmpty()) {
+    all << after;
+  }
   all << faultNotices(record, say);
   if (!record.header.kind) {
     all << say(QT_TRANSLATE_NOOP(
-        "Papers", "The file does not say whether this was a rescue, a drill or a test."));
+        "Papers",
+        "The file does not say whether this was a rescue, a drill or a test: tick what it was."));
   }
   if (record.header.madeUp) {
     all << say(QT_TRANSLATE_NOOP("Papers", "The file had no usable header; one was made up."));
@@ -126,8 +148,10 @@ QStringList sheetNotes(const Record& record, const Figures& figures, const Words
   if (figures.window) {
     all << countedNote(record, figures, say);
   }
-  all << say(QT_TRANSLATE_NOOP("Papers", "Hands off: pauses longer than %1 s count in full."))
-             .arg(say.plainNumber(seconds(figures.settings.pauseThreshold)));
+  if (figures.evidence != Evidence::none) {
+    all << say(QT_TRANSLATE_NOOP("Papers", "Hands off: pauses longer than %1 s count in full."))
+               .arg(say.plainNumber(seconds(figures.settings.pauseThreshold)));
+  }
   if (!profile.ratePerMin) {
     all << say(QT_TRANSLATE_NOOP("Papers", "Targets: %1.")).arg(profileText(profile, say));
   } else {

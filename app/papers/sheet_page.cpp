@@ -28,6 +28,8 @@ const char* nameOf(SheetRole role) {
     return "head";
   case SheetRole::figureTitle:
     return "title";
+  case SheetRole::figureDoubt:
+    return "DOUBT";
   case SheetRole::figureValue:
     return "VALUE";
   case SheetRole::figureNote:

@@ -19,6 +19,8 @@ enum class SheetRole : unsigned char {
   band,
   head,
   figureTitle,
+  /// "at least": before a value that is not the whole.
+  figureDoubt,
   figureValue,
   figureNote,
   notice,

@@ -1,5 +1,6 @@
 #include "app/papers/computed_length.h"
 #include "app/papers/facts.h"
+#include "app/papers/rows_model.h"
 #include "app/papers/sheet_content.h"
 
 #include <QCoreApplication>
@@ -47,6 +48,9 @@ SheetSection patientSection(const Record& record, const Words& say) {
   } else {
     unknown << say(QT_TRANSLATE_NOOP("Papers", "Age"));
   }
+  if (header.sex.empty()) {
+    unknown << say(QT_TRANSLATE_NOOP("Papers", "Sex"));
+  }
   if (!header.sex.empty()) {
     known << (header.sex == "female" ? say(QT_TRANSLATE_NOOP("Papers", "female"))
               : header.sex == "male" ? say(QT_TRANSLATE_NOOP("Papers", "male"))
@@ -65,7 +69,8 @@ QString eventWords(const Record& record, const char* english, Time t, const Word
   }
   //: A clock time, and how long after the device was switched on: "first shock 09:13:23 (after 53
   //: s)".
-  return say(QT_TRANSLATE_NOOP("Papers", "%1 (after %2)")).arg(words, say.length(t - *on));
+  return say(QT_TRANSLATE_NOOP("Papers", "%1 (after %2)"))
+      .arg(words, say.length(printedBetween(record, *on, t)));
 }
 
 QStringList deviceTimes(const Record& record, const Figures& figures, const Words& say) {
@@ -86,42 +91,79 @@ QStringList deviceTimes(const Record& record, const Figures& figures, const Word
   return parts;
 }
 
+/// What people noted before and beside the device, in its order, with who noted it where that is an
+/// observer; the handover and the end of efforts have places of their own.
+QStringList milestones(const Record& record, const Words& say) {
+  std::vector<const Entry*> noted;
+  for (const Entry& entry : record.entries) {
+    const auto* milestone = entry.hasTime ? entry.complete<entry::Milestone>() : nullptr;
+    if (milestone != nullptr && milestone->what != "handover" &&
+        milestone->what != "efforts_ended") {
+      noted.push_back(&entry);
+    }
+  }
+  std::stable_sort(noted.begin(), noted.end(),
+                   [](const Entry* a, const Entry* b) { return a->t < b->t; });
+  QStringList parts;
+  for (const Entry* entry : noted) {
+    const QString what =
+        ownText(milestoneWords(entry->complete<entry::Milestone>()->what, say).toStdString(), 40);
+    parts << QStringLiteral("%1 %2").arg(what, momentWords(record, entry->t, say)) +
+                 observerWords(*entry, say);
+  }
+  constexpr qsizetype kMost = 8;
+  return parts.size() <= kMost ? parts : QStringList{shortened(parts, kMost, say)};
+}
+
+/// "from collapse: to first shock 5 min 5 s", and the other lengths a crew asks for first.
+QStringList fromCollapse(const Record& record, const Figures& figures, const Words& say) {
+  const auto collapse = firstMilestone(record, "collapse");
+  if (!collapse) {
+    return {};
+  }
+  QStringList parts;
+  const auto add = [&](MeasureId id, const char* english) {
+    const Measure& measure = figures[id];
+    if (measure.value && *measure.value >= 0) {
+      const Time to = measure.working.empty() ? *collapse + computedLength(*measure.value)
+                                              : measure.working.back().to;
+      parts << say(english).arg(say.length(printedBetween(record, *collapse, to)));
+    }
+  };
+  add(MeasureId::collapseToFirstHandsOn,
+      QT_TRANSLATE_NOOP("Papers", "to first recorded compression %1"));
+  add(MeasureId::collapseToFirstShock, QT_TRANSLATE_NOOP("Papers", "to first shock %1"));
+  add(MeasureId::collapseToCirculationReturned,
+      QT_TRANSLATE_NOOP("Papers", "to return of circulation %1"));
+  if (!parts.isEmpty()) {
+    parts.front() = say(QT_TRANSLATE_NOOP("Papers", "from collapse: %1")).arg(parts.front());
+  }
+  return parts;
+}
+
 SheetSection timeSection(const Record& record, const Figures& figures, const Words& say) {
   SheetSection section{say(QT_TRANSLATE_NOOP("Papers", "Time")), {}};
-  QStringList known;
   QStringList unknown;
-  const auto collapse = firstMilestone(record, "collapse");
-  const auto call = firstMilestone(record, "call_received");
-  if (collapse) {
-    known
-        << say(QT_TRANSLATE_NOOP("Papers", "collapse %1")).arg(momentWords(record, *collapse, say));
-  } else {
+  if (!firstMilestone(record, "collapse")) {
     unknown << say(QT_TRANSLATE_NOOP("Papers", "Collapse at"));
   }
-  if (call) {
-    known << say(QT_TRANSLATE_NOOP("Papers", "call received %1"))
-                 .arg(momentWords(record, *call, say));
-  } else {
+  if (!firstMilestone(record, "call_received")) {
     unknown << say(QT_TRANSLATE_NOOP("Papers", "Call received at"));
-  }
-  if (const auto crew = firstMilestone(record, "crew_arrived")) {
-    known
-        << say(QT_TRANSLATE_NOOP("Papers", "crew arrived %1")).arg(momentWords(record, *crew, say));
-  }
-  if (const Measure& toShock = figures[MeasureId::collapseToFirstShock]; toShock.value) {
-    known << say(QT_TRANSLATE_NOOP("Papers", "from collapse to first shock %1"))
-                 .arg(say.length(computedLength(*toShock.value)));
   }
   if (!unknown.isEmpty()) {
     section.lines.push_back(blank(unknown));
   }
-  if (!known.isEmpty()) {
-    section.lines.push_back(text(capital(dotted(known))));
-  }
   const QStringList times = deviceTimes(record, figures, say);
-  section.lines.push_back(
-      text(times.isEmpty() ? say(QT_TRANSLATE_NOOP("Papers", "Times of the device: not recorded"))
-                           : capital(dotted(times))));
+  for (const QStringList& known :
+       {milestones(record, say), times, fromCollapse(record, figures, say)}) {
+    if (!known.isEmpty()) {
+      section.lines.push_back(text(capital(dotted(known))));
+    }
+  }
+  if (times.isEmpty()) {
+    section.lines.push_back(blank({say(QT_TRANSLATE_NOOP("Papers", "Device switched on at")),
+                                   say(QT_TRANSLATE_NOOP("Papers", "First shock at"))}));
+  }
   return section;
 }
 
@@ -148,13 +190,14 @@ std::vector<Advice> adviceHistory(const Record& record) {
   return history;
 }
 
-/// "Five analyses: shock advised, ..."; many of them counted by kind, with the last one.
+/// "Five analyses: shock advised, ..."; many of them counted by kind, with the last one; empty: not
+/// recorded.
 QString analysesWords(const Record& record, const Figures& figures, const Words& say) {
   const auto history = adviceHistory(record);
   if (history.empty()) {
     return figures[MeasureId::analyses].value && coversDeviceOn(record)
                ? say(QT_TRANSLATE_NOOP("Papers", "No rhythm analysis in this record"))
-               : say(QT_TRANSLATE_NOOP("Papers", "Rhythm analyses: not recorded"));
+               : QString();
   }
   const int count = static_cast<int>(history.size());
   if (count == 1) {
@@ -225,7 +268,10 @@ SheetSection eventSection(const Record& record, const Figures& figures, const Wo
   if (!known.isEmpty()) {
     section.lines.push_back(text(capital(dotted(known))));
   }
-  section.lines.push_back(text(analysesWords(record, figures, say)));
+  const QString analyses = analysesWords(record, figures, say);
+  section.lines.push_back(analyses.isEmpty()
+                              ? blank({say(QT_TRANSLATE_NOOP("Papers", "What the device advised"))})
+                              : text(analyses));
   return section;
 }
 
@@ -252,6 +298,13 @@ QStringList qualityWords(const Figures& figures, const Words& say) {
                  .arg(say.plainNumber(target->value.low), say.plainNumber(target->value.high),
                       say.percent(*inRange.value));
   }
+  if (const Measure& depth = figures[MeasureId::compressionDepth]; depth.value) {
+    parts << say(QT_TRANSLATE_NOOP("Papers", "mean depth %1 mm")).arg(say.number(*depth.value));
+  }
+  if (const Measure& release = figures[MeasureId::fullRelease]; release.value) {
+    parts << say(QT_TRANSLATE_NOOP("Papers", "full release after %1"))
+                 .arg(say.percent(*release.value));
+  }
   return parts;
 }
 
@@ -270,7 +323,10 @@ QString effortsWords(const Record& record, const Words& say) {
 
 SheetSection findingsSection(const Record& record, const Figures& figures, const Words& say) {
   SheetSection section{say(QT_TRANSLATE_NOOP("Papers", "Findings")), {}};
-  section.lines.push_back(text(capital(dotted(qualityWords(figures, say)))));
+  // Nothing measured is nothing to tell: a row of "not recorded" would only cost room.
+  if (figures.evidence != Evidence::none) {
+    section.lines.push_back(text(capital(dotted(qualityWords(figures, say)))));
+  }
   if (const QString ended = effortsWords(record, say); !ended.isEmpty()) {
     section.lines.push_back(strong(ended));
   }
@@ -294,12 +350,14 @@ SheetSection handedOverSection(const Record& record, const Words& say) {
 
 std::vector<SheetSection> sheetSections(const Record& record, const Figures& figures,
                                         const Words& say) {
-  return {patientSection(record, say),
-          timeSection(record, figures, say),
-          eventSection(record, figures, say),
-          findingsSection(record, figures, say),
-          treatmentSection(record, figures, say),
-          handedOverSection(record, say)};
+  std::vector<SheetSection> all{patientSection(record, say),
+                                timeSection(record, figures, say),
+                                eventSection(record, figures, say),
+                                findingsSection(record, figures, say),
+                                treatmentSection(record, figures, say),
+                                handedOverSection(record, say)};
+  std::erase_if(all, [](const SheetSection& section) { return section.lines.empty(); });
+  return all;
 }
 
 } // namespace afterbeat::papers

@@ -15,6 +15,9 @@ QStringList wrappedAtDots(const Lettering& lettering, const QString& text, doubl
     if (!lines.isEmpty() && lettering.width(longer, size, weight) <= width) {
       lines.last() = longer;
     } else {
+      if (!lines.isEmpty()) {
+        lines.last() += QStringLiteral(" ·"); // the list goes on
+      }
       lines << fact;
     }
   }
@@ -56,9 +59,6 @@ QStringList wrapped(const Lettering& lettering, const QString& text, double size
   }
   lines << line;
   for (QString& one : lines) {
-    if (one.endsWith(QStringLiteral(" ·"))) {
-      one.chop(2);
-    }
     one = lettering.elided(one, size, weight, width);
   }
   return lines;

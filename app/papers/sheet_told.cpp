@@ -12,17 +12,10 @@ namespace {
 /// What was said, marked so; nothing said: a line for the pen and nothing beside it.
 void put(SheetFigure& figure, const QString& value, const Words& say) {
   figure.value = value;
+  figure.doubt.clear();
   figure.unknown = say(QT_TRANSLATE_NOOP("Papers", "fill in by pen"));
   figure.notes =
       value.isEmpty() ? QStringList() : QStringList{say(QT_TRANSLATE_NOOP("Papers", "as told"))};
-}
-
-QString settingWords(PatientCategory category, const Words& say) {
-  QString words = categoryText(category, say);
-  if (!words.isEmpty()) {
-    words[0] = words[0].toUpper();
-  }
-  return words;
 }
 
 QString lastShockWords(const ToldFigures& told, const Words& say) {
@@ -44,6 +37,7 @@ SheetSection lines(const char* title, const QStringList& labels, const Words& sa
 
 void tell(SheetContent& content, const ToldFigures& told, bool drill, const Words& say) {
   content.hasRows = false;
+  content.ticks.clear();
   content.rowsCaption.clear();
   content.recordLine.clear();
   if (drill) {
@@ -58,7 +52,7 @@ void tell(SheetContent& content, const ToldFigures& told, bool drill, const Word
       say);
   put(content.figures[1], told.shocks ? say.number(*told.shocks) : QString(), say);
   put(content.figures[2], lastShockWords(told, say), say);
-  put(content.figures[3], settingWords(told.setting, say), say);
+  put(content.figures[3], settingValue(told.setting, say), say);
   put(content.figures[4], {}, say);
   put(content.figures[5], {}, say);
 

@@ -11,19 +11,20 @@ namespace afterbeat::papers {
 
 namespace {
 
-/// About what two lines hold beside the airway.
-constexpr qsizetype kLettersOfMedication = 84;
-
 QString compressionsWords(const Figures& figures, const Words& say) {
   const Measure& arrest = figures[MeasureId::arrestTime];
   const Measure& off = figures[MeasureId::handsOffTime];
   if (figures.evidence == Evidence::none || !arrest.value || !off.value) {
-    return say(QT_TRANSLATE_NOOP("Papers", "Chest compressions: not recorded"));
+    return {};
   }
-  const QString time = say.length(computedLength(*arrest.value - *off.value));
+  // The whole less what is printed as hands off, so that the two add up.
+  const auto whole = [](const Measure& measure) {
+    return std::chrono::seconds{std::llround(seconds(computedLength(*measure.value)))};
+  };
+  const QString time = say.length(whole(arrest) - whole(off));
   const Measure& count = figures[MeasureId::compressions];
   if (count.value && figures.evidence == Evidence::compressions) {
-    return say(QT_TRANSLATE_NOOP("Papers", "%1 chest compressions in %2 with hands on"))
+    return say(QT_TRANSLATE_NOOP("Papers", "%1 chest compressions, hands on the chest for %2"))
         .arg(say.number(*count.value), time);
   }
   return say(QT_TRANSLATE_NOOP("Papers", "Chest compressions for %1 (not all recorded singly)"))
@@ -33,7 +34,7 @@ QString compressionsWords(const Figures& figures, const Words& say) {
 QString breathsWords(const Figures& figures, const Words& say) {
   const Measure& breaths = figures[MeasureId::ventilations];
   if (!breaths.value) {
-    return say(QT_TRANSLATE_NOOP("Papers", "breaths: not recorded"));
+    return {};
   }
   const int count = static_cast<int>(*breaths.value);
   return count == 1 ? say(QT_TRANSLATE_NOOP("Papers", "one breath"))
@@ -54,22 +55,65 @@ QString shockWords(const Record& record, const Figures& figures, const Words& sa
   return say(QT_TRANSLATE_NOOP("Papers", "Shocks: %1")).arg(shortened(times, most, say));
 }
 
-QString medicationWords(const Record& record, const Words& say) {
-  QStringList given;
-  int shown = 0;
-  qsizetype letters = 0;
+/// One medicine in one dose, as often as it was given.
+struct Given {
+  QString what;
+  std::vector<Time> at;
+};
+
+std::vector<Given> medication(const Record& record, const Words& say) {
+  std::vector<Given> all;
   for (const Entry& entry : record.entries) {
-    if (const auto* medication = entry.complete<entry::Medication>(); medication && entry.hasTime) {
-      const QString what = medication->text.empty() ? say(QT_TRANSLATE_NOOP("Papers", "not named"))
-                                                    : ownText(medication->text, 36);
-      given << QStringLiteral("%1 %2").arg(what, momentWords(record, entry.t, say));
-      letters += given.last().size();
-      shown += letters <= kLettersOfMedication || shown == 0 ? 1 : 0;
+    const auto* given = entry.hasTime ? entry.complete<entry::Medication>() : nullptr;
+    if (given == nullptr) {
+      continue;
+    }
+    const QString what = given->text.empty() ? say(QT_TRANSLATE_NOOP("Papers", "not named"))
+                                             : ownText(given->text, 36);
+    const auto same = std::find_if(all.begin(), all.end(), [&](const Given& one) {
+      return one.what.compare(what, Qt::CaseInsensitive) == 0;
+    });
+    if (same != all.end()) {
+      same->at.push_back(entry.t);
+    } else {
+      all.push_back({what, {entry.t}});
     }
   }
-  return given.isEmpty()
+  for (Given& one : all) {
+    std::sort(one.at.begin(), one.at.end());
+  }
+  // The one given last decides what comes next: it stands first where room ends.
+  std::stable_sort(all.begin(), all.end(),
+                   [](const Given& a, const Given& b) { return a.at.back() > b.at.back(); });
+  return all;
+}
+
+/// "adrenaline 1 mg 09:21:10"; of several the number, the first and the last.
+QString givenWords(const Record& record, const Given& given, const Words& say) {
+  if (given.at.size() == 1) {
+    return QStringLiteral("%1 %2").arg(given.what, momentWords(record, given.at.front(), say));
+  }
+  //: A medicine, how many times, the first and the last time.
+  return say(QT_TRANSLATE_NOOP("Papers", "%1 × %2: first %3, last %4"))
+      .arg(given.at.size())
+      .arg(given.what, momentWords(record, given.at.front(), say),
+           momentWords(record, given.at.back(), say));
+}
+
+QString medicationWords(const Record& record, const Words& say) {
+  /// About what two lines hold beside the airway.
+  constexpr qsizetype kLetters = 110;
+  QStringList parts;
+  int shown = 0;
+  qsizetype letters = 0;
+  for (const Given& given : medication(record, say)) {
+    parts << givenWords(record, given, say);
+    letters += parts.last().size();
+    shown += letters <= kLetters || shown == 0 ? 1 : 0;
+  }
+  return parts.isEmpty()
              ? QString()
-             : say(QT_TRANSLATE_NOOP("Papers", "Medication: %1")).arg(shortened(given, shown, say));
+             : say(QT_TRANSLATE_NOOP("Papers", "Medication: %1")).arg(shortened(parts, shown, say));
 }
 
 QString airwayName(AirwayDevice device, const Words& say) {
@@ -127,18 +171,35 @@ SheetSection treatmentSection(const Record& record, const Figures& figures, cons
       section.lines.push_back({SheetLine::Kind::text, words, {}});
     }
   };
-  add(QStringLiteral("%1 · %2").arg(compressionsWords(figures, say), breathsWords(figures, say)));
-  add(shockWords(record, figures, say));
-  const QString medication = medicationWords(record, say);
+  const QString compressions = compressionsWords(figures, say);
+  const QString breaths = breathsWords(figures, say);
   const QString airway = airwayWords(record, say);
-  add(medication.isEmpty() ? airway
-      : airway.isEmpty()   ? medication
-                           : QStringLiteral("%1 · %2").arg(airway, medication));
+  const auto leave = [&](const QStringList& labels) {
+    section.lines.push_back({SheetLine::Kind::blank, {}, labels});
+  };
+  if (compressions.isEmpty()) {
+    leave({say(QT_TRANSLATE_NOOP("Papers", "Chest compressions from")),
+           say(QT_TRANSLATE_NOOP("Papers", "to"))});
+  }
+  QStringList known{compressions, breaths};
+  known.removeAll(QString());
+  add(known.join(QStringLiteral(" · ")));
+  if (breaths.isEmpty()) {
+    leave({airway.isEmpty() ? say(QT_TRANSLATE_NOOP("Papers", "Breaths, airway"))
+                            : say(QT_TRANSLATE_NOOP("Papers", "Breaths"))});
+  } else if (airway.isEmpty()) {
+    leave({say(QT_TRANSLATE_NOOP("Papers", "Airway"))});
+  }
+  add(shockWords(record, figures, say));
+  const QString medicines = medicationWords(record, say);
+  add(medicines.isEmpty() ? airway
+      : airway.isEmpty()  ? medicines
+                          : QStringLiteral("%1 · %2").arg(airway, medicines));
   section.lines.push_back(
       {SheetLine::Kind::blank,
        {},
-       {medication.isEmpty() ? say(QT_TRANSLATE_NOOP("Papers", "Medication, anything else given"))
-                             : say(QT_TRANSLATE_NOOP("Papers", "Anything else given"))}});
+       {medicines.isEmpty() ? say(QT_TRANSLATE_NOOP("Papers", "Medication, anything else given"))
+                            : say(QT_TRANSLATE_NOOP("Papers", "Anything else given"))}});
   return section;
 }
 

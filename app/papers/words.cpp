@@ -133,7 +133,7 @@ QString Words::shortLength(Duration length) const {
   if (all < 120) {
     return this->length(Duration{all * 1'000'000});
   }
-  const long long minutes = all / 60;
+  const long long minutes = (all + 30) / 60;
   if (minutes < 60) {
     return (*this)(QT_TRANSLATE_NOOP("Papers", "%1 min")).arg(minutes);
   }

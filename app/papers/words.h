@@ -48,7 +48,7 @@ public:
   [[nodiscard]] QString percent(double share) const;
   /// "28 s", "3 min 35 s", "1 h 12 min"; rounded to the second; below two seconds one decimal.
   [[nodiscard]] QString length(Duration length) const;
-  /// "11 min", "58 s", "1 h 12 min": for a large figure.
+  /// "11 min", "58 s", "1 h 12 min": for a large figure; rounded to the minute from two on.
   [[nodiscard]] QString shortLength(Duration length) const;
   /// "Saturday 14 March 2026".
   [[nodiscard]] QString date(const WallTime& time) const;

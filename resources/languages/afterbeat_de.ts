@@ -434,10 +434,6 @@
         <translation>Die Datei enthält weitere Aufzeichnungen, die nicht auf diesem Blatt stehen: %1.</translation>
     </message>
     <message>
-        <source>The file does not say whether this was a rescue, a drill or a test.</source>
-        <translation>Die Datei sagt nicht, ob es ein Einsatz, eine Übung oder ein Test war.</translation>
-    </message>
-    <message>
         <source>%1 before power-on</source>
         <translation>%1 vor dem Einschalten</translation>
     </message>
@@ -564,10 +560,6 @@
     <message>
         <source>%1 more: delivery not recorded</source>
         <translation>%1 weitere: Abgabe nicht aufgezeichnet</translation>
-    </message>
-    <message>
-        <source>%1 not given</source>
-        <translation>%1 nicht abgegeben</translation>
     </message>
     <message>
         <source>Hands off</source>
@@ -1006,10 +998,6 @@
         <translation>was in den verlorenen Zeilen stand (eine Pause kann kürzer sein, als sie aussieht)</translation>
     </message>
     <message>
-        <source>no shock in this record</source>
-        <translation>kein Schock in dieser Aufzeichnung</translation>
-    </message>
-    <message>
         <source>Rate in range</source>
         <translation>Frequenz im Zielbereich</translation>
     </message>
@@ -1378,10 +1366,6 @@
         <translation>Datei %1</translation>
     </message>
     <message>
-        <source>checksum %1…%2</source>
-        <translation>Prüfsumme %1…%2</translation>
-    </message>
-    <message>
         <source>printed %1</source>
         <translation>gedruckt %1</translation>
     </message>
@@ -1424,10 +1408,6 @@
     <message>
         <source>%1 prepared, not given</source>
         <translation>%1 vorbereitet, nicht abgegeben</translation>
-    </message>
-    <message>
-        <source>recording broke off: may be more</source>
-        <translation>Aufzeichnung brach ab: evtl. mehr</translation>
     </message>
     <message>
         <source>none until recording broke off</source>
@@ -1555,36 +1535,16 @@
         <translation>Zeit</translation>
     </message>
     <message>
-        <source>collapse %1</source>
-        <translation>Kollaps %1</translation>
-    </message>
-    <message>
         <source>Collapse at</source>
         <translation>Kollaps um</translation>
-    </message>
-    <message>
-        <source>call received %1</source>
-        <translation>Notruf %1</translation>
     </message>
     <message>
         <source>Call received at</source>
         <translation>Notruf um</translation>
     </message>
     <message>
-        <source>from collapse to first shock %1</source>
-        <translation>vom Kollaps bis zum ersten Schock %1</translation>
-    </message>
-    <message>
-        <source>Times of the device: not recorded</source>
-        <translation>Zeiten des Geräts: nicht aufgezeichnet</translation>
-    </message>
-    <message>
         <source>No rhythm analysis in this record</source>
         <translation>Keine Rhythmusanalyse in dieser Aufzeichnung</translation>
-    </message>
-    <message>
-        <source>Rhythm analyses: not recorded</source>
-        <translation>Rhythmusanalysen: nicht aufgezeichnet</translation>
     </message>
     <message>
         <source>One analysis: %1</source>
@@ -1655,28 +1615,12 @@
         <translation> (von einem Beobachter vermerkt)</translation>
     </message>
     <message>
-        <source>resuscitation went on after it</source>
-        <translation>danach wurde weiter reanimiert</translation>
-    </message>
-    <message>
         <source>Findings</source>
         <translation>Messwerte</translation>
     </message>
     <message>
-        <source>Chest compressions: not recorded</source>
-        <translation>Herzdruckmassage: nicht aufgezeichnet</translation>
-    </message>
-    <message>
-        <source>%1 chest compressions in %2 with hands on</source>
-        <translation>%1 Thoraxkompressionen in %2 Herzdruckmassage</translation>
-    </message>
-    <message>
         <source>Chest compressions for %1 (not all recorded singly)</source>
         <translation>Herzdruckmassage %1 lang (nicht alle Kompressionen einzeln aufgezeichnet)</translation>
-    </message>
-    <message>
-        <source>breaths: not recorded</source>
-        <translation>Beatmungen: nicht aufgezeichnet</translation>
     </message>
     <message>
         <source>Shocks: %1</source>
@@ -1901,10 +1845,6 @@
         <translation>kein auswertbarer Zeitraum</translation>
     </message>
     <message>
-        <source>%1 of %2 without circulation</source>
-        <translation>%1 von %2 ohne Kreislauf</translation>
-    </message>
-    <message>
         <source>Circulation</source>
         <translation>Kreislauf (ROSC)</translation>
     </message>
@@ -1943,10 +1883,6 @@
     <message>
         <source>Targets: %1.</source>
         <translation>Zielwerte: %1.</translation>
-    </message>
-    <message>
-        <source>crew arrived %1</source>
-        <translation>Rettungsdienst da %1</translation>
     </message>
     <message>
         <source>rate within %1–%2 a minute: %3</source>
@@ -2055,6 +1991,131 @@
     <message>
         <source>No activity recorded</source>
         <translation>Keine Maßnahme aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>at least: the end was not recorded</source>
+        <translation>mindestens: Ende nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>may be more: lines were lost</source>
+        <translation>evtl. mehr: Zeilen verloren</translation>
+    </message>
+    <message>
+        <source>may be more: recording broke off</source>
+        <translation>evtl. mehr: Aufzeichnung brach ab</translation>
+    </message>
+    <message>
+        <source>no shock given</source>
+        <translation>kein Schock abgegeben</translation>
+    </message>
+    <message>
+        <source>mean %1 a minute: too fast</source>
+        <translation>im Mittel %1 pro Minute: zu schnell</translation>
+    </message>
+    <message>
+        <source>mean %1 a minute: too slow</source>
+        <translation>im Mittel %1 pro Minute: zu langsam</translation>
+    </message>
+    <message>
+        <source>rescue</source>
+        <translation>Einsatz</translation>
+    </message>
+    <message>
+        <source>drill</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>test</source>
+        <translation>Test</translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation>mindestens</translation>
+    </message>
+    <message>
+        <source>the last recorded</source>
+        <translation>letzter aufgezeichneter</translation>
+    </message>
+    <message>
+        <source>unclear</source>
+        <translation>unklar</translation>
+    </message>
+    <message>
+        <source>compressions went on until %1</source>
+        <translation>danach weiter gedrückt bis %1</translation>
+    </message>
+    <message>
+        <source>shock after it, %1</source>
+        <translation>danach Schock um %1</translation>
+    </message>
+    <message>
+        <source>of what was recorded</source>
+        <translation>vom Aufgezeichneten</translation>
+    </message>
+    <message>
+        <source>time with circulation left out</source>
+        <translation>Zeit mit Kreislauf nicht gewertet</translation>
+    </message>
+    <message>
+        <source>The record goes on for %1 after the device was switched off.</source>
+        <translation>Die Aufzeichnung geht nach dem Ausschalten des Geräts noch %1 weiter.</translation>
+    </message>
+    <message>
+        <source>Clock compared with %1: no difference.</source>
+        <translation>Uhr verglichen mit: %1; keine Abweichung.</translation>
+    </message>
+    <message>
+        <source>The file does not say whether this was a rescue, a drill or a test: tick what it was.</source>
+        <translation>Die Datei sagt nicht, ob dies ein Einsatz, eine Übung oder ein Test war. Bitte ankreuzen:</translation>
+    </message>
+    <message>
+        <source>Sex</source>
+        <translation>Geschlecht</translation>
+    </message>
+    <message>
+        <source>mean depth %1 mm</source>
+        <translation>mittlere Tiefe %1 mm</translation>
+    </message>
+    <message>
+        <source>full release after %1</source>
+        <translation>volle Entlastung nach %1</translation>
+    </message>
+    <message>
+        <source>%1 chest compressions, hands on the chest for %2</source>
+        <translation>%1 Thoraxkompressionen, Herzdruckmassage %2 lang</translation>
+    </message>
+    <message>
+        <source>%1 × %2: first %3, last %4</source>
+        <extracomment>A medicine, how many times, the first and the last time.</extracomment>
+        <translation>%1 × %2: erste %3, letzte %4</translation>
+    </message>
+    <message>
+        <source>Breaths</source>
+        <translation>Beatmungen</translation>
+    </message>
+    <message>
+        <source>Airway</source>
+        <translation>Atemweg</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 counted</source>
+        <translation>%1 von %2 gewerteter Zeit</translation>
+    </message>
+    <message>
+        <source>to first recorded compression %1</source>
+        <translation>erste aufgezeichnete Kompression nach %1</translation>
+    </message>
+    <message>
+        <source>to first shock %1</source>
+        <translation>erster Schock nach %1</translation>
+    </message>
+    <message>
+        <source>to return of circulation %1</source>
+        <translation>Rückkehr des Kreislaufs nach %1</translation>
+    </message>
+    <message>
+        <source>from collapse: %1</source>
+        <translation>ab Kollaps: %1</translation>
     </message>
 </context>
 <context>

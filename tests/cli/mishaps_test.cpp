@@ -61,7 +61,7 @@ TEST(Mishaps, LostLinesAreSaidBesideTheShocks) {
   lines[20] = "garbage";
   folder.write("r.resuslog", sealed(lines));
   const std::string sheet = sheetOf(folder, "r.resuslog");
-  EXPECT_NE(sheet.find("lines were lost"), std::string::npos) << sheet;
+  EXPECT_NE(sheet.find("at least"), std::string::npos) << sheet;
   EXPECT_NE(sheet.find("could not be read: 1"), std::string::npos) << sheet;
   (void)folder.cli({"rewrite", "r.resuslog", "-o", "again.resuslog"});
   EXPECT_NE(sheetOf(folder, "again.resuslog").find("could not be read: 1"), std::string::npos);

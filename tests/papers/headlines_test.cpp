@@ -45,7 +45,7 @@ TEST(Headlines, NotRecordedIsSaidInWords) {
 
 TEST(Headlines, NoShockIsANumberOnlyWhereTheWholeTimeOnIsCovered) {
   EXPECT_EQ(of(test::childWithoutShock())[1].value, "0");
-  EXPECT_EQ(of(test::childWithoutShock())[3].note, "no shock in this record");
+  EXPECT_EQ(of(test::childWithoutShock())[3].value, "no shock given");
   test::RecordBuilder builder;
   builder.record.seal = {};
   builder.at(0, entry::PowerOn{}).analysis(20, 28, Advice::noShock);
@@ -60,6 +60,28 @@ TEST(Headlines, TimesAtTheEdgeOfWhatALogCanHoldAreNoOtherNumber) {
   ASSERT_GT(*figures[MeasureId::handsOffFraction].denominator, kLargestSeconds);
   const auto all = headlines(record, figures, Words{});
   EXPECT_EQ(all[2].note, "555 h 33 min of 555 h 33 min");
+}
+
+TEST(Headlines, WhatBrokeOffIsAtLeast) {
+  const auto all = of(test::cutOff());
+  EXPECT_EQ(all[0].note, "at least: the end was not recorded");
+  EXPECT_TRUE(all[1].note.startsWith("may be more: recording broke off"));
+  EXPECT_FALSE(of(test::fullRescue())[1].note.contains("may be more"));
+}
+
+TEST(Headlines, TimeOnBelowTenMinutesKeepsItsSecondsAsOnTheSheet) {
+  EXPECT_EQ(of(test::drill())[0].value, "2 min 40 s");
+}
+
+TEST(Headlines, AMeanRateOutsideTheTargetIsMarked) {
+  const auto rate = [](double perMinute) {
+    test::RecordBuilder builder;
+    builder.at(0, entry::PowerOn{}).compressions(10, 90, perMinute).at(100, entry::PowerOff{});
+    return of(builder.done())[4];
+  };
+  EXPECT_EQ(rate(131).note, "mean 131 a minute: too fast");
+  EXPECT_EQ(rate(88).note, "mean 88 a minute: too slow");
+  EXPECT_EQ(rate(111).note, "mean 111 a minute");
 }
 
 TEST(Headlines, UnknownDeliveryIsSaid) {

@@ -68,13 +68,15 @@ TEST(SheetContent, TheFullestRescue) {
               {"Adult, 58 years, female",
                "Collapse 09:10:00",
                "first shock 09:13:23 (after 53 s)",
-               "from collapse to first shock 3 min 23 s",
+               "From collapse: to first recorded compression 3 min 29 s",
+               "to first shock 3 min 23 s",
+               "to return of circulation 12 min 8 s",
                "Five analyses: shock advised, shock advised, no shock, shock advised, no shock",
-               "4 min 15 s of 9 min 4 s without circulation",
+               "4 min 15 s of the 9 min 4 s counted",
                "Longest pause 45 s, around shock 2",
                "no loss recorded after it; the record ends 09:23:32",
                "from 09:13:01 (electrodes on)",
-               "553 chest compressions in 4 min 49 s",
+               "553 chest compressions, hands on the chest for 4 min 49 s",
                "32 breaths",
                "Shocks: 09:13:23, 09:15:38, 09:19:57",
                "adrenaline 1 mg 09:21:10",
@@ -109,12 +111,11 @@ TEST(SheetContent, WhatIsNotRecordedIsNeverANumber) {
     }
   }
   expectTexts(content(test::emptyRecord()),
-              {"return not recorded", "Longest pause: not recorded",
-               "compression rate: not recorded", "Chest compressions: not recorded",
-               "breaths: not recorded", "Rhythm analyses: not recorded", "Name", "Age",
-               "Collapse at", "Call received at", "Seen by", "First help by", "Serial number",
-               "Return to", "The device clock was not set"},
-              {"0 %", "100 %", "0 shocks", "at 0 a minute"});
+              {"return not recorded", "Chest compressions from", "Breaths, airway",
+               "What the device advised", "Name", "Age", "Sex", "Collapse at", "Call received at",
+               "Seen by", "First help by", "Serial number", "Return to",
+               "The device clock was not set"},
+              {"0 %", "100 %", "0 shocks", "at 0 a minute", "Findings"});
   EXPECT_TRUE(content(test::emptyRecord()).date.isEmpty());
   EXPECT_TRUE(content(test::emptyRecord()).site.isEmpty());
 }
@@ -168,11 +169,76 @@ TEST(SheetContent, ARecordingThatBrokeOffSaysSo) {
       sheet.notices,
       QStringList{"The recording stopped without being closed; what came after is not known."});
   EXPECT_EQ(sheet.figures[1].value, "1");
-  EXPECT_EQ(sheet.figures[1].notes, (QStringList{"1 more: delivery not recorded",
-                                                 "recording broke off: may be more", "200 J"}));
+  EXPECT_EQ(sheet.figures[0].doubt, "at least");
+  EXPECT_EQ(sheet.figures[1].doubt, "at least");
+  EXPECT_EQ(sheet.figures[1].notes, (QStringList{"200 J", "1 more: delivery not recorded"}));
+  EXPECT_EQ(sheet.figures[2].doubt, "after power-on");
+  EXPECT_EQ(sheet.figures[4].doubt, "of what was recorded");
   EXPECT_EQ(sheet.figures[2].value, "46 s");
-  EXPECT_EQ(sheet.figures[2].notes.first(), "after power-on");
+  EXPECT_EQ(sheet.figures[2].notes.first(), "the last recorded");
   expectTexts(sheet, {"clock times not known"}, {"09:1"});
+}
+
+TEST(SheetContent, AWholeRecordIsNotDoubted) {
+  for (const Record& record : {test::fullRescue(), test::childWithoutShock(), test::drill()}) {
+    for (const SheetFigure& figure : content(record).figures) {
+      EXPECT_TRUE(figure.doubt.isEmpty()) << figure.title.toStdString();
+    }
+  }
+}
+
+TEST(SheetContent, AReturnAfterWhichPeoplePressedOnIsNotTheLoudestWord) {
+  test::RecordBuilder b;
+  b.at(0, entry::PowerOn{}).at(10, entry::Electrodes{ElectrodeState::attached, std::nullopt});
+  b.compressions(20, 100, 110).at(80, entry::Circulation{CirculationState::returned});
+  const SheetContent sheet = content(b.at(120, entry::PowerOff{}).done());
+  EXPECT_EQ(sheet.figures[5].value, "unclear");
+  EXPECT_EQ(sheet.figures[5].notes.value(0), "returned 09:13:50");
+  EXPECT_TRUE(sheet.figures[5].notes.value(1).startsWith("compressions went on until 09:14:"));
+  expectTexts(sheet, {}, {"no loss recorded"});
+}
+
+TEST(SheetContent, EqualDosesAreFoldedAndTheLastIsKept) {
+  test::RecordBuilder b;
+  b.record = test::fullRescue();
+  for (int i = 0; i < 12; ++i) {
+    b.at(70 + 40 * i, entry::Medication{"Adrenaline 1 mg"});
+  }
+  expectTexts(content(b.done()),
+              {QStringLiteral("13 × Adrenaline 1 mg: first 09:13:40, last 09:21:10")}, {"more"});
+}
+
+TEST(SheetContent, EveryNotedMomentStandsOnTheSheetWithItsTime) {
+  test::RecordBuilder b;
+  b.record = test::fullRescue();
+  b.at(-120, entry::Milestone{"cpr_started"}).at(-170, entry::Milestone{"pulled_from_water"});
+  b.at(-5, entry::Milestone{"device_arrived"});
+  expectTexts(
+      content(b.done()),
+      {"Pulled from water 09:09:40", "compressions started 09:10:30", "device arrived 09:12:25"},
+      {});
+}
+
+TEST(SheetContent, LengthsFollowFromThePrintedClockTimes) {
+  test::RecordBuilder b;
+  b.at(-0.3, entry::PowerOn{}).at(10, entry::Electrodes{ElectrodeState::attached, std::nullopt});
+  b.compressions(20, 50, 110).shock(58.7, true, 200).compressions(64, 100, 110);
+  expectTexts(content(b.at(159.6, entry::PowerOff{}).done()),
+              {"on 09:12:29, off 09:15:09", "2 min 40 s", "first shock 09:13:28 (after 59 s)"}, {});
+}
+
+TEST(SheetContent, WhatGoesOnAfterSwitchingOffIsSaid) {
+  test::RecordBuilder b;
+  b.at(0, entry::PowerOn{}).compressions(20, 50, 110).at(40, entry::PowerOff{});
+  EXPECT_EQ(content(b.done()).notices,
+            QStringList{"The record goes on for 10 s after the device was switched off."});
+}
+
+TEST(SheetContent, AFileThatDoesNotSayWhatItWasIsTicked) {
+  Record record = test::fullRescue();
+  EXPECT_TRUE(content(record).ticks.isEmpty());
+  record.header.kind.reset();
+  EXPECT_EQ(content(record).ticks, (QStringList{"rescue", "drill", "test"}));
 }
 
 TEST(SheetContent, ADamagedFileSaysSo) {
@@ -203,11 +269,12 @@ TEST(SheetContent, MuchIsSummarised) {
   const SheetContent sheet = content(test::overfull());
   EXPECT_EQ(sheet.figures[1].value, "11");
   EXPECT_EQ(sheet.figures[1].notes,
-            (QStringList{"1 more: delivery not recorded", "1 prepared, not given",
-                         QStringLiteral("11 × 200 J")}));
+            (QStringList{QStringLiteral("11 × 200 J"), "1 more: delivery not recorded",
+                         "1 prepared, not given"}));
   expectTexts(sheet,
               {QStringLiteral("30 analyses: 10 × shock advised, 10 × no shock, 10 × inconclusive"),
-               "and 5 more", "Left out of the figures: 30 s", "and 29 more", "lost 09:43:20"},
+               "and 5 more", "Left out of the figures: 30 s", QStringLiteral("30 × "),
+               "lost 09:43:20"},
               {"no loss recorded after it"});
 }
 
@@ -271,7 +338,7 @@ TEST(SheetContent, GermanIsGerman) {
               {QStringLiteral("Samstag, 14. März 2026"), "Abgegebene Schocks", "Letzter Schock",
                "Erwachsene", "3 min 35 s vor Ende der Aufzeichnung",
                QStringLiteral("Fünf Analysen: Schock empfohlen"),
-               "4 min 15 s von 9 min 4 s ohne Kreislauf",
+               "4 min 15 s von 9 min 4 s gewerteter Zeit",
                QStringLiteral("Pausen über 1,5 s zählen in voller Länge"), "Korrekturen: keine.",
                "ersetzt nicht die eigene Beurteilung"},
               {"shock", "hands off", "Handover", "not recorded", "1.5"});

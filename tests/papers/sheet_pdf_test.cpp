@@ -46,8 +46,8 @@ std::vector<Case> cases() {
        {"Child", "none", "changed 09:12:54"},
        {"Kind", "keiner"}},
       {"cut off", test::cutOff(), {"stopped without being closed", "46 s"}, {"brach ab"}},
-      {"overfull", test::overfull(), {"30 analyses", "and 29 more", "33 min"}, {"30 Analysen"}},
-      {"long", test::longRescue(3), {"rows are left out", "2 h 59 min"}, {"Zeilen fehlen hier"}},
+      {"overfull", test::overfull(), {"30 analyses", "30 ×", "33 min"}, {"30 Analysen"}},
+      {"long", test::longRescue(3), {"rows are left out", "3 h"}, {"Zeilen fehlen hier"}},
       {"notes", test::notesOnly(), {"crew arrived"}, {"Rettungsdienst da"}},
       {"short", test::shortRecord(), {"31 s"}, {"31 s"}},
       {"crowded", test::crowded(), {"6"}, {"6"}},
@@ -168,7 +168,8 @@ TEST(SheetPdf, LongTextIsBrokenAndCutByRule) {
   const Lettering lettering(font);
   const QString text = "first fact that is long · second fact that is long · third";
   const QStringList lines = wrapped(lettering, text, 10, Weight::regular, 140, 3);
-  EXPECT_EQ(lines, (QStringList{"first fact that is long", "second fact that is long", "third"}));
+  EXPECT_EQ(lines, (QStringList{QStringLiteral("first fact that is long ·"),
+                                QStringLiteral("second fact that is long ·"), "third"}));
   const QStringList cut =
       wrapped(lettering, QString("word ").repeated(60), 10, Weight::regular, 140, 2);
   ASSERT_EQ(cut.size(), 2);

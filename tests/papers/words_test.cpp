@@ -25,10 +25,10 @@ TEST(Words, LengthsAreReadable) {
   EXPECT_EQ(say.length(s(-12)), QStringLiteral("−12 s"));
 }
 
-TEST(Words, ShortLengthsRoundDownToMinutes) {
+TEST(Words, ShortLengthsAreRoundedToMinutes) {
   const Words say;
   EXPECT_EQ(say.shortLength(s(662)), "11 min");
-  EXPECT_EQ(say.shortLength(s(719.4)), "11 min");
+  EXPECT_EQ(say.shortLength(s(719.4)), "12 min");
   EXPECT_EQ(say.shortLength(s(58)), "58 s");
   EXPECT_EQ(say.shortLength(s(7260)), "2 h 1 min");
 }
