@@ -140,9 +140,6 @@ SheetFigure handsOffFigure(const Record& record, const Figures& figures, const W
       << say(QT_TRANSLATE_NOOP("Papers", "%1 of the %2 counted"))
              .arg(length(share.numerator), length(share.denominator))
       << say(QT_TRANSLATE_NOOP("Papers", "from %1")).arg(windowBeginWords(record, figures, say));
-  if (!figures.circulation.empty()) {
-    figure.notes << say(QT_TRANSLATE_NOOP("Papers", "time with circulation left out"));
-  }
   return figure;
 }
 

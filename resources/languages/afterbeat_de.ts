@@ -2053,10 +2053,6 @@
         <translation>vom Aufgezeichneten</translation>
     </message>
     <message>
-        <source>time with circulation left out</source>
-        <translation>Zeit mit Kreislauf nicht gewertet</translation>
-    </message>
-    <message>
         <source>The record goes on for %1 after the device was switched off.</source>
         <translation>Die Aufzeichnung geht nach dem Ausschalten des Geräts noch %1 weiter.</translation>
     </message>
