@@ -70,12 +70,12 @@ std::vector<double> atRhythmRate(const SignalView& run) {
   while (!rest.empty()) {
     auto count = std::min(rest.size(), kTaken);
     // A hole is bridged as a whole: no piece ends in one.
-    while (count < rest.size() && !std::isfinite(rest[count - 1])) {
+    while (count < rest.size() && !isMeasured(rest[count - 1])) {
       ++count;
     }
     piece.assign(rest.begin(), rest.begin() + static_cast<std::ptrdiff_t>(count));
     for (double& value : piece) {
-      value = std::isfinite(value) ? value : std::numeric_limits<double>::quiet_NaN();
+      value = isMeasured(value) ? value : std::numeric_limits<double>::quiet_NaN();
     }
     bridgeMissing(piece);
     resampler.run(piece, out);

@@ -4,6 +4,7 @@
 
 #include "core/signal/signal_view.h"
 
+#include <cmath>
 #include <cstddef>
 #include <functional>
 #include <span>
@@ -17,6 +18,11 @@ inline constexpr std::size_t kRhythmSecond = 125;
 
 /// Rates of recordings that can be brought to it; below 100 Hz a complex is too few samples.
 inline constexpr double kLowestRhythmRateHz = 100, kHighestRhythmRateHz = 4000;
+
+/// Whether a value in mV is a measurement at all: a number, and below 100 V.
+[[nodiscard]] inline bool isMeasured(double mv) {
+  return std::fabs(mv) <= 1e5;
+}
 
 /// The same samples in several bands, in mV at `kRhythmRateHz`; all of one length.
 struct RhythmBands {
@@ -34,8 +40,8 @@ struct RhythmBands {
 /// The bands of samples at `kRhythmRateHz`, none missing.
 [[nodiscard]] RhythmBands rhythmBands(std::span<const double> values);
 
-/// Samples of a run at `kRhythmRateHz`; missing ones bridged by straight lines. The rate must lie
-/// between the two limits above.
+/// Samples of a run at `kRhythmRateHz`; those not measured bridged by straight lines. The rate must
+/// lie between the two limits above.
 [[nodiscard]] std::vector<double> atRhythmRate(const SignalView& run);
 
 /// Bands of a long signal in pieces of some minutes, each with enough beyond its edges for the

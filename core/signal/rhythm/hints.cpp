@@ -108,7 +108,7 @@ void lookForMissing(const SignalView& run, std::span<RhythmWindow> windows) {
     const auto end = std::min(
         run.values.size(), static_cast<std::size_t>(std::llround(step * static_cast<double>(k))));
     for (; at < end; ++at) {
-      missing += std::isfinite(run.values[at]) ? 0U : 1U;
+      missing += isMeasured(run.values[at]) ? 0U : 1U;
     }
     missingBefore.push_back(missing);
   }

@@ -150,6 +150,17 @@ TEST(RhythmHints, holesAreToldFromRhythm) {
   EXPECT_EQ(said(hintRhythm({.runs = {&other, 1}})), "organised 75");
 }
 
+TEST(RhythmHints, absurdValuesAreMissingOnes) {
+  auto ecg = sumOf(madeNormal(kLong, kRate, 75, 1), quiet());
+  for (std::size_t i = 100; i < ecg.size(); i += 400) {
+    ecg[i] = i % 800 == 100 ? 1e300 : -std::numeric_limits<double>::infinity();
+  }
+  const SignalView run{Time{}, kRate, ecg};
+  EXPECT_EQ(said(hintRhythm({.runs = {&run, 1}})), "organised 75");
+  std::fill(ecg.begin(), ecg.end(), 1e300);
+  EXPECT_EQ(said(hintRhythm({.runs = {&run, 1}})), "unclear electrodes");
+}
+
 TEST(RhythmHints, compressionsForbidAJudgement) {
   const auto ecg = sumOf(madeFibrillation(60, kRate, 0.8), quiet(0.01, 60));
   const SignalView run{Time{}, kRate, ecg};
