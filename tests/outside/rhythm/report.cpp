@@ -93,6 +93,9 @@ int main(int argc, char** argv) {
       "fibrillation, flutter and VT, specificity for the others, in percent of decided and of all\n"
       "windows. Limits by drawing records with replacement. VT rate: first large peak of the\n"
       "window's autocorrelation where that is 0.5 or more, else the largest line of its spectrum.\n"
+      "The weights are refitted for each record; which features there are, and the limits of the\n"
+      "rules in core/signal/rhythm/judge.h, were chosen looking at these recordings, so that new\n"
+      "ones may do somewhat worse. No recording holds chest compressions.\n"
       "Goals of Kerber et al., Circulation 1997;95:1677-1682: a yardstick, not a claim.\n");
   for (const bool first : {true, false}) {
     for (const bool doubtful : {false, true}) {
