@@ -8,26 +8,34 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdlib>
+#include <functional>
 
 namespace afterbeat {
 namespace {
 
-constexpr double kBreathHz = 1.0;
-constexpr double kLeastOhm = 0.12;
+constexpr double kBreathHz = 1.1, kSharpHz = 5;
+constexpr double kLeastOhm = 0.06;
 /// A breath's rise and fall, s.
-constexpr double kShortestRise = 0.25, kLongestRise = 3.5, kShortestFall = 0.25;
-/// A wave whose smaller flank is less than this of the larger is a step.
-constexpr double kFlankShare = 0.3;
-/// Beside the usual breath: lower waves are none.
-constexpr double kLeastShare = 0.4;
+constexpr double kShortestRise = 0.25, kLongestRise = 3.5, kShortestFall = 0.2;
+/// A second breath may begin while the first still flows out: then one flank is short.
+constexpr double kFlankShare = 0.12;
+/// A rise of which this much happens within `kJoltSeconds` is an electrode that moved.
+constexpr double kJoltShare = 0.7, kJoltSeconds = 0.16;
+/// Beside the usual breath: lower waves are none. In a pause of 2 to 12 s between compressions,
+/// during compressions, and elsewhere.
+constexpr double kShareInPause = 0.3, kShareDuring = 0.43, kShareElsewhere = 0.5;
+constexpr double kShortestPause = 2, kLongestPause = 12, kSamePress = 1.5;
+/// Fewer waves than this a minute of compressions: breaths are given in the pauses, and what looks
+/// like one elsewhere has to be as high as they are.
+constexpr double kFewPerMin = 4, kShareUnlikely = 0.85;
 /// Breaths a minute that a record with breaths has at least: their heights tell the usual one.
 constexpr double kFewestPerMin = 3;
 
 struct Wave {
-  /// In the middle of the rise; the highest point; the lowest after it.
-  Time moment{}, top{}, end{};
-  double rise = 0, fall = 0, height = 0;
+  /// In the middle of the rise.
+  Time moment{};
+  double height = 0;
+  enum class Place : unsigned char { inPause, during, elsewhere } place = Place::elsewhere;
 };
 
 /// Where the rise from `from` to `top` has last passed a share of its height.
@@ -41,20 +49,53 @@ std::size_t passed(const std::vector<double>& values, std::size_t from, std::siz
   return i;
 }
 
-void addWaves(const Piece& piece, const std::vector<double>& values, std::vector<Wave>& waves) {
+/// Whether most of the rise up to `top` comes at once.
+bool isJolt(const std::vector<double>& sharp, std::size_t from, std::size_t top, double rateHz) {
+  const auto lag = static_cast<std::size_t>(std::max(1.0, kJoltSeconds * rateHz));
+  const auto margin = static_cast<std::size_t>(0.2 * rateHz);
+  const std::size_t begin = from > margin ? from - margin : 0;
+  const std::size_t end = std::min(sharp.size(), top + margin + 1);
+  double steepest = 0, low = sharp[begin], high = sharp[begin];
+  for (std::size_t i = begin; i < end; ++i) {
+    low = std::min(low, sharp[i]);
+    high = std::max(high, sharp[i]);
+    if (i >= begin + lag) {
+      steepest = std::max(steepest, sharp[i] - sharp[i - lag]);
+    }
+  }
+  return steepest > kJoltShare * (high - low);
+}
+
+Wave::Place placeOf(Time t, std::span<const Time> compressions) {
+  const auto next = std::upper_bound(compressions.begin(), compressions.end(), t);
+  if (next == compressions.begin() || next == compressions.end()) {
+    return Wave::Place::elsewhere;
+  }
+  const double gap = seconds(*next - *(next - 1));
+  return gap <= kSamePress      ? Wave::Place::during
+         : gap < kShortestPause ? Wave::Place::elsewhere
+         : gap <= kLongestPause ? Wave::Place::inPause
+                                : Wave::Place::elsewhere;
+}
+
+void addWaves(const Piece& piece, std::span<const Time> compressions, std::vector<Wave>& waves) {
+  std::vector<double> clean = withoutPresses(piece, compressions);
+  const auto sharp = lowPassed(clean, kSharpHz, piece.rateHz);
+  const auto values = lowPassed(std::move(clean), kBreathHz, piece.rateHz);
   for (const Pulse& pulse : findPulses(values, kLeastOhm)) {
     const double up = values[pulse.top] - values[pulse.before];
     const double down = values[pulse.top] - values[pulse.after];
     const std::size_t begin = passed(values, pulse.before, pulse.top, 0.15);
-    const std::size_t middle = passed(values, pulse.before, pulse.top, 0.5);
     const double rise = static_cast<double>(pulse.top - begin) / piece.rateHz;
     const double fall = static_cast<double>(pulse.after - pulse.top) / piece.rateHz;
     if (rise < kShortestRise || rise > kLongestRise || fall < kShortestFall ||
-        std::min(up, down) < kFlankShare * std::max(up, down)) {
+        std::min(up, down) < kFlankShare * std::max(up, down) ||
+        isJolt(sharp, begin, pulse.top, piece.rateHz)) {
       continue;
     }
-    const auto at = [&](std::size_t i) { return piece.timeAt(static_cast<double>(i)); };
-    waves.push_back({at(middle), at(pulse.top), at(pulse.after), rise, fall, std::min(up, down)});
+    const Time moment =
+        piece.timeAt(static_cast<double>(passed(values, pulse.before, pulse.top, 0.5)));
+    waves.push_back({moment, std::sqrt(up * down), placeOf(moment, compressions)});
   }
 }
 
@@ -71,6 +112,36 @@ double usualHeight(const std::vector<Wave>& waves, Duration judged) {
   return medianOf(std::move(heights));
 }
 
+/// How high a wave has to be beside the usual breath, by where it is.
+struct Shares {
+  double inPause = kShareInPause, during = kShareDuring, elsewhere = kShareElsewhere;
+  [[nodiscard]] double at(Wave::Place place) const {
+    return place == Wave::Place::inPause  ? inPause
+           : place == Wave::Place::during ? during
+                                          : elsewhere;
+  }
+};
+
+Shares sharesFor(const std::vector<Wave>& waves, double usual, std::span<const Time> compressions) {
+  double during = 0, inPause = 0, minutes = 0;
+  for (const Wave& wave : waves) {
+    if (wave.height >= kShareElsewhere * usual) {
+      during += wave.place == Wave::Place::during ? 1 : 0;
+      inPause += wave.place == Wave::Place::inPause ? 1 : 0;
+    }
+  }
+  for (std::size_t i = 1; i < compressions.size(); ++i) {
+    const double gap = seconds(compressions[i] - compressions[i - 1]);
+    minutes += gap <= kSamePress ? gap / 60 : 0;
+  }
+  Shares shares;
+  if (inPause >= 3 && during < kFewPerMin * minutes) {
+    shares.during = kShareUnlikely;
+    shares.elsewhere = kShareUnlikely;
+  }
+  return shares;
+}
+
 } // namespace
 
 Findings breathsFromImpedance(const Channel& channel, std::span<const Time> compressions) {
@@ -84,11 +155,12 @@ Findings breathsFromImpedance(const Channel& channel, std::span<const Time> comp
   std::vector<Wave> waves;
   for (const Piece& piece : read.pieces) {
     result.judged += piece.span().length();
-    addWaves(piece, lowPassed(withoutPresses(piece, compressions), kBreathHz, piece.rateHz), waves);
+    addWaves(piece, compressions, waves);
   }
   const double usual = usualHeight(waves, result.judged);
+  const Shares shares = sharesFor(waves, usual, compressions);
   for (const Wave& wave : waves) {
-    if (wave.height < kLeastShare * usual) {
+    if (wave.height < shares.at(wave.place) * usual) {
       continue;
     }
     Entry entry;
