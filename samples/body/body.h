@@ -41,6 +41,8 @@ struct Circumstances {
   double baseOhm = 82, chestOhm = -0.45, breathOhm = 0.9;
   /// How far (s) impedance lags behind the chest, and an echo of the compression: its share.
   double chestLag = 0.02, chestEcho = 0;
+  /// Ohm that a beat which moves blood takes off it.
+  double pulseOhm = 0;
   /// Ohm: deviation of the impedance's hiss and of its wandering; mV likewise of the ECG; mains
   /// hum.
   double ohmHiss = 0.012, ohmWander = 0.12, ecgHiss = 0.008, ecgWander = 0.03, mains = 0.004;

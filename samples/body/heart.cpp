@@ -142,6 +142,18 @@ double Heart::next(double s) {
   return mv;
 }
 
+double Pulse::at(double s) {
+  while (first_ < beats_.size() && beats_[first_] + 1 < s) {
+    ++first_;
+  }
+  double sum = 0;
+  for (std::size_t i = first_; i < beats_.size() && beats_[i] < s; ++i) {
+    const double d = s - beats_[i] - 0.25; // the wave comes a quarter of a second after the beat
+    sum += bell(d / (d < 0 ? 0.06 : 0.12));
+  }
+  return sum;
+}
+
 std::vector<double> beatsOf(const Body& body) {
   const Heart heart(body, 250);
   std::vector<double> moments;

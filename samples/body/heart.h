@@ -60,4 +60,15 @@ private:
 /// Every beat of a body's heart, seconds in time order.
 [[nodiscard]] std::vector<double> beatsOf(const Body& body);
 
+/// Blood that beats move through the chest, 0 to about 1, along a time that does not go backwards.
+class Pulse {
+public:
+  explicit Pulse(const Body& body) : beats_(beatsOf(body)) {}
+  double at(double s);
+
+private:
+  std::vector<double> beats_;
+  std::size_t first_ = 0;
+};
+
 } // namespace afterbeat::samples::body

@@ -133,6 +133,7 @@ Channel impedance(const Body& body, const Sampling& sampling) {
   Jolted jolted(jolts, hz);
   Hiss hiss(25, hz, dice);
   Walk wander(8, hz, dice), strength(10, hz, dice);
+  Pulse pulse(body);
   Off off(how);
   SinceShock sinceShock(body.shocks);
   double afterShock = 0;
@@ -143,7 +144,8 @@ Channel impedance(const Body& body, const Sampling& sampling) {
         how.chestOhm * (1 + 0.08 * strength.next()) * (0.8 * p + 0.2 * p * p + how.chestEcho * e);
     const double lungPart = how.breathOhm * lungs.next(s);
     const double rest = how.baseOhm + how.ohmWander * wander.next() + how.ohmHiss * hiss.next() +
-                        how.joltOhm * jolted.next(s);
+                        how.joltOhm * jolted.next(s) -
+                        (how.pulseOhm > 0 ? how.pulseOhm * pulse.at(s) : 0);
     const double since = sinceShock.at(s);
     afterShock = since < 0.3 ? 4 : afterShock * (1 - 0.35 / hz);
     if (off.at(s)) {

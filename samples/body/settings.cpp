@@ -107,6 +107,9 @@ Setting drawSetting(std::uint64_t seed) {
   s.impedance = {oneOf(dice, {50.0, 100.0, 125.0, 250.0}), oneOf(dice, {0.005, 0.01, 0.02}), 0};
   s.ecg = {250, oneOf(dice, {0.001, 0.0025, 0.005}), 0};
   s.heart = oneOf(dice, {RhythmKind::shockable, RhythmKind::organised, RhythmKind::asystole});
+  if (s.heart == RhythmKind::organised && oneIn(dice, 2)) {
+    s.how.pulseOhm = dice.between(0.02, 0.08);
+  }
   return s;
 }
 
