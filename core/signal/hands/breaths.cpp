@@ -14,7 +14,8 @@ namespace afterbeat {
 namespace {
 
 constexpr double kBreathHz = 1.1, kSharpHz = 5;
-constexpr double kLeastOhm = 0.06;
+/// Less than that is the heart or nothing (common practice, no source).
+constexpr double kLeastOhm = 0.1;
 /// A breath's rise and fall, s.
 constexpr double kShortestRise = 0.25, kLongestRise = 3.5, kShortestFall = 0.2;
 /// A second breath may begin while the first still flows out: then one flank is short.
