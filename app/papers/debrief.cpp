@@ -32,7 +32,7 @@ DebriefItem itemOf(const Finding& finding, DebriefKind kind, const Record& recor
                                .arg(say.length(computedLength(inside)));
   }
   item.target = debrief::targetFor(finding, say);
-  item.source = finding.source ? sourceWords(figures.settings.profile, *finding.source, say)
+  item.source = finding.source ? citationWords(figures.settings.profile, *finding.source, say)
                                : commonPractice(say);
   item.citation = finding.source ? plainText(finding.source->text) : QString();
   item.moment = finding.moment;
@@ -116,7 +116,8 @@ void addPractise(Debrief& debrief, const std::vector<Finding>& findings,
 
 /// How it was, one about what went well, up to two about what to practise, and what next.
 void addQuestions(Debrief& debrief, const std::vector<Finding>& findings,
-                  const DebriefChoice& choice, const Record& record, const Words& say) {
+                  const DebriefChoice& choice, const Record& record, const Figures& figures,
+                  const Words& say) {
   const auto ask = [&](std::size_t i) {
     const QString question =
         debrief::questionFor(findings[i], momentWords(record, findings[i].moment.begin, say), say);
@@ -124,14 +125,26 @@ void addQuestions(Debrief& debrief, const std::vector<Finding>& findings,
       debrief.questions << question;
     }
   };
-  debrief.questions << say(QT_TRANSLATE_NOOP("Papers", "How was it for you?"));
+  debrief.questions << say(QT_TRANSLATE_NOOP("Papers", "How are you feeling about it?"));
   if (!choice.well.empty()) {
     ask(choice.well.front());
   } else {
     debrief.questions << say(QT_TRANSLATE_NOOP("Papers", "What are you glad about?"));
   }
-  constexpr std::size_t kAboutPractise = 2;
-  for (std::size_t i = 0; i < std::min(kAboutPractise, choice.practise.size()); ++i) {
+  // An advised shock that was not given may be right or not: only those who were there know.
+  const auto withheld =
+      std::find_if(figures.shocks.begin(), figures.shocks.end(), [](const ShockFigures& shock) {
+        return shock.delivered.has_value() && !*shock.delivered;
+      });
+  if (withheld != figures.shocks.end()) {
+    debrief.questions << say(QT_TRANSLATE_NOOP(
+                                 "Papers",
+                                 "%1: a shock was prepared and not given. What was happening?"))
+                             .arg(momentWords(record, withheld->t, say));
+  }
+  // Five questions at most.
+  const std::size_t aboutPractise = withheld != figures.shocks.end() ? 1 : 2;
+  for (std::size_t i = 0; i < std::min(aboutPractise, choice.practise.size()); ++i) {
     ask(choice.practise[i]);
   }
   debrief.questions << say(
@@ -147,7 +160,7 @@ Debrief makeDebrief(const Record& record, const Figures& figures, const Words& s
   if (!figures.window && findings.empty()) {
     debrief.nothing = say(QT_TRANSLATE_NOOP(
         "Papers",
-        "This record holds no compression, analysis or shock yet. Open a recording of the "
+        "This record holds no compression, analysis or shock. Open a recording of the "
         "rescue or the drill, or talk from memory: the questions below need no figures."));
   } else {
     addWell(debrief, findings, choice, record, figures, say);
@@ -158,7 +171,7 @@ Debrief makeDebrief(const Record& record, const Figures& figures, const Words& s
           say(QT_TRANSLATE_NOOP("Papers", "Not in the record: %1.")).arg(say.list(missing));
     }
   }
-  addQuestions(debrief, findings, choice, record, say);
+  addQuestions(debrief, findings, choice, record, figures, say);
   return debrief;
 }
 

@@ -176,7 +176,8 @@ void addFirstCompression(const Record& record, const Figures& figures, std::vect
     const bool asksForHandsOff = entry.complete<entry::Analysis>() != nullptr ||
                                  entry.complete<entry::Shock>() != nullptr ||
                                  entry.complete<entry::Excluded>() != nullptr ||
-                                 entry.complete<entry::Circulation>() != nullptr;
+                                 entry.complete<entry::Circulation>() != nullptr ||
+                                 entry.complete<entry::Ventilation>() != nullptr;
     if (asksForHandsOff && entry.hasTime && spanOf(entry).touches(way)) {
       return;
     }
@@ -251,11 +252,13 @@ void addPauseFindings(const Record& record, const Figures& figures, std::vector<
     return;
   }
   if (handsKnown(figures)) {
-    addHandsOff(figures, all);
     addLongestPause(record, figures, all);
     addBreaths(figures, all);
-    addHalves(figures, all);
-    addFirstCompression(record, figures, all);
+    if (adultTargetsHold(record)) {
+      addHandsOff(figures, all);
+      addHalves(figures, all);
+      addFirstCompression(record, figures, all);
+    }
   }
   addShockPauses(record, figures, all);
   if (shockWasDueAtOnce(record, figures)) {

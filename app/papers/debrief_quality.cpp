@@ -8,7 +8,7 @@ namespace afterbeat::papers::debrief {
 
 void rankByShare(Finding& finding, double inRange) {
   if (finding.within) {
-    finding.away = (inRange - kSteadyLeast) / (1 - kSteadyLeast);
+    finding.away = (inRange - kPraiseLeast) / (1 - kPraiseLeast);
   }
 }
 
@@ -64,6 +64,10 @@ void addRate(const Figures& figures, std::vector<Finding>& all) {
     add(all, finding);
     return;
   }
+  // Between the two shares a mean within its range is neither praise nor a thing to practise.
+  if (target->value.holds(*mean.value) && inRange < kPraiseLeast) {
+    return;
+  }
   Finding finding = begin(DebriefRule::rate, *mean.value, Aim::inRange, target->value);
   finding.source = target->source;
   finding.beside = inRange;
@@ -99,7 +103,7 @@ void addDepth(const Figures& figures, const CompressionQuality& quality,
     return;
   }
   // A mean that most compressions do not agree with is neither praise nor a thing to practise.
-  if (range->holds(*mean.value) && *share.value < kSteadyLeast) {
+  if (range->holds(*mean.value) && *share.value < kPraiseLeast) {
     return;
   }
   Finding finding = begin(DebriefRule::depth, *mean.value, Aim::inRange, *range);

@@ -72,7 +72,8 @@ struct Finding {
 
 /// Targets that no guideline states: common practice, no source.
 inline constexpr double kAfterShockLimit = 5, kFirstShockLimit = 90, kElectrodesLimit = 60,
-                        kAdviceToShockLimit = 15, kReleaseLeast = 0.9, kSteadyLeast = 0.6;
+                        kAdviceToShockLimit = 15, kReleaseLeast = 0.9, kSteadyLeast = 0.6,
+                        kPraiseLeast = 0.8;
 /// Less beyond the target than this is as good as at it.
 inline constexpr double kNearMiss = 0.05;
 /// Too little to speak of hands on and off: less than this without circulation.

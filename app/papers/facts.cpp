@@ -1,5 +1,6 @@
 #include "app/papers/facts.h"
 #include "app/papers/computed_length.h"
+#include "app/papers/sheet_content.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -217,6 +218,27 @@ QString sourceWords(const Profile& profile, const Citation& source, const Words&
   return source.mark == SourceMark::read
              ? name
              : QStringLiteral("%1 (%2)").arg(name, markText(source.mark, say));
+}
+
+QString citationWords(const Profile& profile, const Citation& source, const Words& say) {
+  const QString whole = plainText(source.text).section(QLatin1Char(';'), 0, 0).trimmed();
+  if (whole.isEmpty()) {
+    return sourceWords(profile, source, say);
+  }
+  // Who and where are enough to find it; the title stands in the working.
+  const QStringList parts = whole.split(QStringLiteral(", "));
+  const QString words =
+      parts.size() > 2 ? QStringLiteral("%1, %2").arg(parts.front(), parts.back()) : whole;
+  return source.mark == SourceMark::read
+             ? words
+             : QStringLiteral("%1 (%2)").arg(words, markText(source.mark, say));
+}
+
+bool adultTargetsHold(const Record& record) {
+  const PatientCategory patient = record.header.patient;
+  const PatientCategory category =
+      patient != PatientCategory::unknown ? patient : settingHistory(record).last;
+  return category != PatientCategory::child && category != PatientCategory::infant;
 }
 
 QString categoryText(PatientCategory category, const Words& say) {

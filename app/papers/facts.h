@@ -80,6 +80,14 @@ struct ShockCount {
 
 /// "European guidelines 2021 (from memory, check the source)"; the mark only where not read.
 [[nodiscard]] QString sourceWords(const Profile& profile, const Citation& source, const Words& say);
+/// "Meaney et al., Circulation 2013 (read in a secondary publication)": where one target comes
+/// from, which need not be where its profile comes from. The profile's name for a source without
+/// words.
+[[nodiscard]] QString citationWords(const Profile& profile, const Citation& source,
+                                    const Words& say);
+/// Targets that come from the care of adults (the share of hands off, the wait for the first
+/// compression) hold: not for a child, whose rescue begins with breaths and gives more of them.
+[[nodiscard]] bool adultTargetsHold(const Record& record);
 /// "read in a secondary publication", in the reader's language.
 [[nodiscard]] QString markText(SourceMark mark, const Words& say);
 /// A profile's name in the reader's language where it is one of the program's own.

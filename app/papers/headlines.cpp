@@ -94,7 +94,7 @@ Headline shocksHeadline(const Record& record, const Figures& figures, const Word
   return headline;
 }
 
-Headline handsOffHeadline(const Figures& figures, const Words& say) {
+Headline handsOffHeadline(const Record& record, const Figures& figures, const Words& say) {
   const Profile& profile = figures.settings.profile;
   Headline headline =
       begin(MeasureId::handsOffFraction, QT_TRANSLATE_NOOP("Papers", "Hands off"), figures, say);
@@ -106,10 +106,10 @@ Headline handsOffHeadline(const Figures& figures, const Words& say) {
                              say.length(computedLength(share.denominator.value_or(0))));
   }
   const auto& target = profile.fractionTarget ? profile.fractionTarget : profile.fractionLeast;
-  if (target) {
+  if (target && adultTargetsHold(record)) {
     headline.target =
         say(QT_TRANSLATE_NOOP("Papers", "target at most %1")).arg(say.percent(1 - target->value));
-    headline.source = sourceWords(profile, target->source, say);
+    headline.source = citationWords(profile, target->source, say);
     headline.beyondTarget = headline.recorded && *share.value > 1 - target->value;
   }
   return headline;
@@ -154,12 +154,12 @@ Headline rateHeadline(const Figures& figures, const Words& say) {
     headline.target = say(QT_TRANSLATE_NOOP("Papers", "target %1–%2 a minute"))
                           .arg(say.plainNumber(profile.ratePerMin->value.low),
                                say.plainNumber(profile.ratePerMin->value.high));
-    headline.source = sourceWords(profile, profile.ratePerMin->source, say);
+    headline.source = citationWords(profile, profile.ratePerMin->source, say);
   }
   return headline;
 }
 
-Headline longestPauseHeadline(const Figures& figures, const Words& say) {
+Headline longestPauseHeadline(const Record& record, const Figures& figures, const Words& say) {
   const Profile& profile = figures.settings.profile;
   Headline headline =
       begin(MeasureId::longestPause, QT_TRANSLATE_NOOP("Papers", "Longest pause"), figures, say);
@@ -173,13 +173,14 @@ Headline longestPauseHeadline(const Figures& figures, const Words& say) {
                         .arg(say.plainNumber(seconds(figures.settings.pauseThreshold)));
   }
   const PauseCause cause = longest != nullptr ? longest->cause : PauseCause::noReasonRecorded;
-  if (const auto limit = limitFor(profile, cause)) {
+  const bool holds = cause != PauseCause::beforeFirst || adultTargetsHold(record);
+  if (const auto limit = holds ? limitFor(profile, cause) : std::nullopt) {
     const bool breaths = profile.breathPauseLimit &&
                          (cause == PauseCause::breaths || cause == PauseCause::breathsLong);
     const auto& target = breaths ? profile.breathPauseLimit : profile.pauseLimit;
     headline.target =
         say(QT_TRANSLATE_NOOP("Papers", "target at most %1 s")).arg(say.plainNumber(*limit));
-    headline.source = sourceWords(profile, target->source, say);
+    headline.source = citationWords(profile, target->source, say);
     headline.beyondTarget =
         headline.recorded && longest != nullptr && seconds(longest->stretch.length()) > *limit;
   }
@@ -190,9 +191,12 @@ Headline longestPauseHeadline(const Figures& figures, const Words& say) {
 
 std::vector<Headline> headlines(const Record& record, const Figures& figures, const Words& words) {
   std::vector<Headline> all{
-      timeOnHeadline(record, figures, words), shocksHeadline(record, figures, words),
-      handsOffHeadline(figures, words),       firstShockHeadline(figures, words),
-      rateHeadline(figures, words),           longestPauseHeadline(figures, words),
+      timeOnHeadline(record, figures, words),
+      shocksHeadline(record, figures, words),
+      handsOffHeadline(record, figures, words),
+      firstShockHeadline(figures, words),
+      rateHeadline(figures, words),
+      longestPauseHeadline(record, figures, words),
   };
   for (Headline& headline : all) {
     close(headline);

@@ -630,20 +630,12 @@
         <translation>Kein gemessener Wert liegt deutlich außerhalb des Zielbereichs. Was möchtet ihr üben?</translation>
     </message>
     <message>
-        <source>How was it for you?</source>
-        <translation>Wie war es für euch?</translation>
-    </message>
-    <message>
         <source>What are you glad about?</source>
         <translation>Worüber seid ihr froh?</translation>
     </message>
     <message>
         <source>What do we do the same way next time, and what do we try?</source>
         <translation>Was machen wir nächstes Mal genauso, und was probieren wir?</translation>
-    </message>
-    <message>
-        <source>This record holds no compression, analysis or shock yet. Open a recording of the rescue or the drill, or talk from memory: the questions below need no figures.</source>
-        <translation>Diese Aufzeichnung enthält noch keine Kompression, keine Analyse und keinen Schock. Öffnen Sie eine Aufzeichnung des Einsatzes oder der Übung, oder sprechen Sie aus der Erinnerung: Die Fragen unten brauchen keine Zahlen.</translation>
     </message>
     <message>
         <source>Not in the record: %1.</source>
@@ -2112,6 +2104,18 @@
     <message>
         <source>from collapse: %1</source>
         <translation>ab Kollaps: %1</translation>
+    </message>
+    <message>
+        <source>How are you feeling about it?</source>
+        <translation>Wie geht es euch damit?</translation>
+    </message>
+    <message>
+        <source>This record holds no compression, analysis or shock. Open a recording of the rescue or the drill, or talk from memory: the questions below need no figures.</source>
+        <translation>Diese Aufzeichnung enthält keine Kompression, keine Analyse und keinen Schock. Öffnen Sie eine Aufzeichnung des Einsatzes oder der Übung, oder sprechen Sie aus der Erinnerung: Die Fragen unten brauchen keine Zahlen.</translation>
+    </message>
+    <message>
+        <source>%1: a shock was prepared and not given. What was happening?</source>
+        <translation>%1: Ein Schock war vorbereitet und wurde nicht abgegeben. Was geschah da?</translation>
     </message>
 </context>
 <context>

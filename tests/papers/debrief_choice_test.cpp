@@ -106,17 +106,28 @@ TEST(Debrief, ChoosesAndSaysIt) {
                           "rate."));
   EXPECT_EQ(debrief.practise.front().figure, "40 s");
   EXPECT_EQ(targetLine(debrief.practise.front()),
-            "target below 5 s, European guidelines 2021 (read in a secondary publication)");
+            "target below 5 s, Soar et al., Resuscitation 2021 (read in a secondary publication)");
   EXPECT_EQ(targetLine(debrief.practise.back()),
             "target at least 60 %, common practice, no source");
   EXPECT_EQ(debrief.practise.front().when, "09:14:57");
   EXPECT_THAT(debrief.questions,
-              ElementsAre("How was it for you?", "What helped to have the electrodes on this soon?",
+              ElementsAre("How are you feeling about it?",
+                          "What helped to have the electrodes on this soon?",
                           "What was happening at 09:14:57, before shock 2, while hands were off?",
                           "What took hands off the chest in the minute from 09:15:01?",
                           "What do we do the same way next time, and what do we try?"));
   EXPECT_EQ(debrief.cannotTell, "Not in the record: the depth of compressions.");
   EXPECT_TRUE(debrief.wellNote.isEmpty());
+}
+
+TEST(Debrief, AShockThatWasNotGivenIsAskedAboutFirst) {
+  test::RecordBuilder b;
+  b.record = test::fullRescue();
+  b.shock(200, false, 200);
+  const Debrief debrief = debriefOf(b.done());
+  ASSERT_EQ(debrief.questions.size(), 5);
+  EXPECT_EQ(debrief.questions[2],
+            "09:15:50: a shock was prepared and not given. What was happening?");
 }
 
 TEST(Debrief, NothingToSpeakOfSaysWhatToDo) {

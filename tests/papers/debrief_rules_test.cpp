@@ -191,13 +191,19 @@ TEST(DebriefRules, Rate) {
   ASSERT_TRUE(well);
   EXPECT_TRUE(well->within);
   EXPECT_NEAR(well->away, 1, 1e-9);
-  // 70 of 100 intervals in the range.
-  const auto mixed = findingIn(
-      scene([](auto& b) { b.compressions(0, 70 * 0.55, 60 / 0.55).compressions(39.1, 57.5, 98); }),
-      DebriefRule::rate);
-  ASSERT_TRUE(mixed);
-  EXPECT_TRUE(mixed->within);
-  EXPECT_NEAR(mixed->away, 0.25, 0.03);
+  const auto mixed = [](double inRange) {
+    return scene([=](auto& b) {
+      b.compressions(0, inRange * 0.55, 60 / 0.55);
+      b.compressions(inRange * 0.55 + 0.6, inRange * 0.55 + 0.6 + (100 - inRange) * 60 / 98, 98);
+    });
+  };
+  // 90 of 100 intervals in the range are praised, 70 are neither praised nor to be practised.
+  const auto most = findingIn(mixed(90), DebriefRule::rate);
+  ASSERT_TRUE(most);
+  EXPECT_TRUE(most->within);
+  EXPECT_NEAR(most->away, 0.5, 0.06);
+  EXPECT_FALSE(findingIn(mixed(70), DebriefRule::rate));
+  EXPECT_FALSE(findingIn(mixed(70), DebriefRule::rateSteady));
   const auto fast = findingIn(record(130), DebriefRule::rate);
   EXPECT_FALSE(fast->within);
   EXPECT_NEAR(fast->away, 1, 1e-3);
@@ -206,6 +212,22 @@ TEST(DebriefRules, Rate) {
   // Thirty compressions have twenty-nine intervals: too few.
   EXPECT_FALSE(findingIn(scene([](auto& b) { b.compressions(0, 29 * 0.55, 60 / 0.55); }),
                          DebriefRule::rate));
+}
+
+TEST(DebriefRules, AChildIsNotHeldToTargetsFromTheCareOfAdults) {
+  const auto record = [](PatientCategory patient) {
+    Record made = scene([](auto& b) {
+      b.at(-20, entry::Electrodes{ElectrodeState::attached, std::nullopt});
+      b.thirtyToTwo(0, 200, 110, 9);
+    });
+    made.header.patient = patient;
+    return made;
+  };
+  for (const DebriefRule rule : {DebriefRule::handsOff, DebriefRule::firstCompression}) {
+    EXPECT_TRUE(findingIn(record(PatientCategory::adult), rule)) << ruleName(rule);
+    EXPECT_FALSE(findingIn(record(PatientCategory::child), rule)) << ruleName(rule);
+    EXPECT_FALSE(findingIn(record(PatientCategory::infant), rule)) << ruleName(rule);
+  }
 }
 
 TEST(DebriefRules, AMeanThatFewCompressionsAgreeWithIsNoPraise) {

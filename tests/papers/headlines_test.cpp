@@ -21,7 +21,7 @@ TEST(Headlines, SixFiguresWithTargetAndSource) {
   EXPECT_TRUE(all[2].value.endsWith(" %"));
   EXPECT_EQ(all[2].target, "target at most 20 %");
   EXPECT_TRUE(all[2].beyondTarget);
-  EXPECT_TRUE(all[2].source.startsWith("European guidelines 2021 ("));
+  EXPECT_TRUE(all[2].source.startsWith("Meaney et al., Circulation 2013 ("));
   EXPECT_EQ(all[3].value, "53 s");
   EXPECT_EQ(all[3].note, "from device on");
   EXPECT_EQ(all[4].target, QStringLiteral("target 100–120 a minute"));
@@ -82,6 +82,20 @@ TEST(Headlines, AMeanRateOutsideTheTargetIsMarked) {
   EXPECT_EQ(rate(131).note, "mean 131 a minute: too fast");
   EXPECT_EQ(rate(88).note, "mean 88 a minute: too slow");
   EXPECT_EQ(rate(111).note, "mean 111 a minute");
+}
+
+TEST(Headlines, TargetsFromTheCareOfAdultsAreNoTargetsForAChild) {
+  test::RecordBuilder builder;
+  builder.record.header.patient = PatientCategory::child;
+  builder.at(0, entry::PowerOn{}).at(2, entry::Electrodes{ElectrodeState::attached, std::nullopt});
+  builder.thirtyToTwo(17, 100, 110, 5).at(110, entry::PowerOff{});
+  const auto child = of(builder.done());
+  EXPECT_TRUE(child[2].target.isEmpty());
+  EXPECT_FALSE(child[2].beyondTarget);
+  EXPECT_EQ(child[5].note, "before the first compression");
+  EXPECT_TRUE(child[5].target.isEmpty());
+  builder.record.header.patient = PatientCategory::adult;
+  EXPECT_FALSE(of(builder.done())[2].target.isEmpty());
 }
 
 TEST(Headlines, UnknownDeliveryIsSaid) {

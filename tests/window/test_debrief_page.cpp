@@ -122,7 +122,7 @@ TEST_F(DebriefPlace, AddingALineAndCopyingWhatIsShown) {
   EXPECT_TRUE(text.startsWith("Debrief · Friday 17 April 2026 · South boathouse · DRILL\n"))
       << text.toStdString();
   EXPECT_TRUE(text.contains("- Who calls the next drill?\n"));
-  EXPECT_FALSE(text.contains("How was it for you?"));
+  EXPECT_FALSE(text.contains("How are you feeling about it?"));
   EXPECT_TRUE(window_.notices()->text().contains("copied"));
 }
 

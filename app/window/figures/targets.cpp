@@ -33,10 +33,10 @@ Verdict inside(const std::optional<double>& value, const Range& range) {
 
 using Shown = std::optional<TargetShown>;
 
-Shown shareTarget(bool handsOn, const Figures& figures) {
+Shown shareTarget(bool handsOn, const Record& record, const Figures& figures) {
   const Profile& profile = figures.settings.profile;
   const auto& target = profile.fractionTarget ? profile.fractionTarget : profile.fractionLeast;
-  if (!target) {
+  if (!target || !papers::adultTargetsHold(record)) {
     return std::nullopt;
   }
   if (!handsOn) {
@@ -104,12 +104,12 @@ Shown breathTarget(const Record& record, const Figures& figures) {
       it->second.source, inside(figures[MeasureId::ventilationsPerMinute].value, range)};
 }
 
-Shown longestPauseTarget(const Figures& figures) {
+Shown longestPauseTarget(const Record& record, const Figures& figures) {
   const Profile& profile = figures.settings.profile;
   const Pause* longest = papers::longestPause(figures);
   const PauseCause cause = longest != nullptr ? longest->cause : PauseCause::noReasonRecorded;
   const auto limit = papers::limitFor(profile, cause);
-  if (!limit) {
+  if (!limit || (cause == PauseCause::beforeFirst && !papers::adultTargetsHold(record))) {
     return std::nullopt;
   }
   const bool breaths = profile.breathPauseLimit &&
@@ -154,9 +154,9 @@ Shown releaseTarget(const Figures& figures) {
 std::optional<TargetShown> targetOf(MeasureId id, const Record& record, const Figures& figures) {
   switch (id) {
   case MeasureId::handsOffFraction:
-    return shareTarget(false, figures);
+    return shareTarget(false, record, figures);
   case MeasureId::chestCompressionFraction:
-    return shareTarget(true, figures);
+    return shareTarget(true, record, figures);
   case MeasureId::compressionRate:
     return rateTarget(figures, true);
   case MeasureId::compressionRateInRange:
@@ -170,7 +170,7 @@ std::optional<TargetShown> targetOf(MeasureId id, const Record& record, const Fi
   case MeasureId::ventilationsPerMinute:
     return breathTarget(record, figures);
   case MeasureId::longestPause:
-    return longestPauseTarget(figures);
+    return longestPauseTarget(record, figures);
   case MeasureId::pausesOverLimit:
     return pausesOverTarget(figures);
   case MeasureId::preShockPauseMedian:
