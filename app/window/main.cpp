@@ -42,8 +42,9 @@ int main(int argc, char** argv) {
   parser.addHelpOption();
   parser.addVersionOption();
   parser.addPositionalArgument(QStringLiteral("file"),
-                               QCoreApplication::translate("main", "Recording to open."),
-                               QStringLiteral("[file]"));
+                               QCoreApplication::translate(
+                                   "main", "Recording or folder to open; several are listed."),
+                               QStringLiteral("[file...]"));
   QCommandLineOption quit(QStringLiteral("quit-after-picture"));
   quit.setFlags(QCommandLineOption::HiddenFromHelp);
   parser.addOption(quit);
@@ -57,9 +58,7 @@ int main(int argc, char** argv) {
     QObject::connect(&window, &MainWindow::pictureComplete, &program, &QApplication::quit);
   }
   const QStringList files = parser.positionalArguments();
-  if (!files.isEmpty()) {
-    window.openFile(files.front());
-  }
+  window.openFiles(files);
   window.show();
   if (parser.isSet(tour)) {
     new Tour(window, parser.value(tour), &program);

@@ -3406,6 +3406,54 @@ Ziele: %4.</translation>
         <source>Copy as text</source>
         <translation>Als Text kopieren</translation>
     </message>
+    <message>
+        <source>This recording broke off at %1. What came after is not in it: there may be more shocks and more time than is shown.</source>
+        <translation>Diese Aufzeichnung brach ab: %1. Was danach kam, steht nicht darin; es können mehr Schocks und mehr Zeit sein, als hier steht.</translation>
+    </message>
+    <message>
+        <source>One line of this recording could not be read: counts may be too low and pauses shorter than shown.</source>
+        <translation>Eine Zeile dieser Aufzeichnung war nicht lesbar: Anzahlen können zu niedrig sein und Pausen kürzer als gezeigt.</translation>
+    </message>
+    <message>
+        <source>%1 lines of this recording could not be read: counts may be too low and pauses shorter than shown.</source>
+        <translation>%1 Zeilen dieser Aufzeichnung waren nicht lesbar: Anzahlen können zu niedrig sein und Pausen kürzer als gezeigt.</translation>
+    </message>
+    <message>
+        <source>no such file or folder</source>
+        <translation>Unter diesem Namen gibt es keine Datei und keinen Ordner</translation>
+    </message>
+    <message>
+        <source>it is a folder</source>
+        <translation>Es ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>access is not allowed</source>
+        <translation>Der Zugriff ist nicht erlaubt</translation>
+    </message>
+    <message>
+        <source>it is not an ordinary file</source>
+        <translation>Es ist keine gewöhnliche Datei</translation>
+    </message>
+    <message>
+        <source>This is not a recording that Afterbeat knows.</source>
+        <translation>Dies ist keine Aufzeichnung, die Afterbeat kennt.</translation>
+    </message>
+    <message>
+        <source>Stretch the ruler</source>
+        <translation>Das Messlineal verlängern oder kürzen</translation>
+    </message>
+    <message>
+        <source>drag an end</source>
+        <translation>ein Ende ziehen</translation>
+    </message>
+    <message>
+        <source>Type to search: shock, ruler, F4 …</source>
+        <translation>Zum Suchen tippen: Schock, Lineal, F4 …</translation>
+    </message>
+    <message>
+        <source>Search the keys</source>
+        <translation>Tasten durchsuchen</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::Appearance</name>
@@ -3663,6 +3711,22 @@ Ziele: %4.</translation>
         <source>(empty)</source>
         <translation>(leer)</translation>
     </message>
+    <message>
+        <source>Next recording of the f&amp;older</source>
+        <translation>Nächste Aufzeichnung des &amp;Ordners</translation>
+    </message>
+    <message>
+        <source>Previous recording of the fo&amp;lder</source>
+        <translation>Vorige Aufzeichnung des O&amp;rdners</translation>
+    </message>
+    <message>
+        <source>This is the last recording of the folder.</source>
+        <translation>Dies ist die letzte Aufzeichnung des Ordners.</translation>
+    </message>
+    <message>
+        <source>This is the first recording of the folder.</source>
+        <translation>Dies ist die erste Aufzeichnung des Ordners.</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::FolderPage</name>
@@ -3701,6 +3765,30 @@ Ziele: %4.</translation>
     <message>
         <source>The newest is at the top. Enter opens it; the files are only read.</source>
         <translation>Die neueste steht oben. Eingabe öffnet sie; die Dateien werden nur gelesen.</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>begins like no recording</source>
+        <translation>beginnt nicht wie eine Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Open this recording   (Enter)</source>
+        <translation>Diese Aufzeichnung öffnen   (Eingabetaste)</translation>
+    </message>
+    <message>
+        <source>Open this recording</source>
+        <translation>Diese Aufzeichnung öffnen</translation>
+    </message>
+    <message>
+        <source>%1 files</source>
+        <translation>%1 Dateien</translation>
+    </message>
+    <message>
+        <source>No recording found</source>
+        <translation>Keine Aufzeichnung gefunden</translation>
     </message>
 </context>
 <context>
@@ -3769,6 +3857,10 @@ Ziele: %4.</translation>
     <message>
         <source>&amp;Whole sheet</source>
         <translation>Ganzes &amp;Blatt</translation>
+    </message>
+    <message>
+        <source>No printer is set up on this computer: the print dialog can only write a file.</source>
+        <translation>Auf diesem Rechner ist kein Drucker eingerichtet: Der Druckdialog kann nur eine Datei schreiben.</translation>
     </message>
 </context>
 <context>
@@ -3931,6 +4023,13 @@ Ziele: %4.</translation>
     </message>
 </context>
 <context>
+    <name>afterbeat::window::IncompleteStrip</name>
+    <message>
+        <source>The recording is not whole</source>
+        <translation>Die Aufzeichnung ist nicht vollständig</translation>
+    </message>
+</context>
+<context>
     <name>afterbeat::window::LanguageActions</name>
     <message>
         <source>As the &amp;system</source>
@@ -3966,6 +4065,10 @@ Ziele: %4.</translation>
         <source>How much of the file was read</source>
         <translation>Wie viel der Datei gelesen ist</translation>
     </message>
+    <message>
+        <source>%1 of %2 were read</source>
+        <translation>%1 von %2 gelesen</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::LowerArea</name>
@@ -3980,10 +4083,6 @@ Ziele: %4.</translation>
 </context>
 <context>
     <name>afterbeat::window::MainWindow</name>
-    <message>
-        <source>The handover sheet was written to %1</source>
-        <translation>Das Übergabeblatt wurde nach %1 geschrieben</translation>
-    </message>
     <message>
         <source>Record</source>
         <translation>Aufzeichnung</translation>
@@ -4065,10 +4164,6 @@ Ziele: %4.</translation>
         <translation>%1 – Afterbeat</translation>
     </message>
     <message>
-        <source>One recording is shown at a time: %1. The other %2 were not opened.</source>
-        <translation>Gezeigt wird immer eine Aufzeichnung: %1. Die anderen %2 wurden nicht geöffnet.</translation>
-    </message>
-    <message>
         <source>Sheet &amp;without a recording…</source>
         <translation>Blatt ohne A&amp;ufzeichnung …</translation>
     </message>
@@ -4115,6 +4210,18 @@ Ziele: %4.</translation>
     <message>
         <source>Change what the figures are computed with</source>
         <translation>Ändern, womit die Zahlen berechnet werden</translation>
+    </message>
+    <message>
+        <source>The handover sheet was written to %1.</source>
+        <translation>Übergabeblatt gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>The handover sheet was sent to the printer %1.</source>
+        <translation>Das Übergabeblatt wurde an den Drucker %1 geschickt.</translation>
+    </message>
+    <message>
+        <source>The list was copied as text.</source>
+        <translation>Die Liste wurde als Text kopiert.</translation>
     </message>
 </context>
 <context>
@@ -4169,6 +4276,14 @@ Ziele: %4.</translation>
     <message>
         <source>Understood</source>
         <translation>Verstanden</translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Show the folder</source>
+        <translation>Ordner zeigen</translation>
     </message>
 </context>
 <context>
@@ -4242,10 +4357,6 @@ Ziele: %4.</translation>
         <translation>Eingabetaste oder Klick zeigt %1 in Zeilen und Kurven.</translation>
     </message>
     <message>
-        <source>It belongs to no known time of the rescue.</source>
-        <translation>Es gehört zu keiner bekannten Zeit des Einsatzes.</translation>
-    </message>
-    <message>
         <source>%1 × %2</source>
         <translation>%1 × %2</translation>
     </message>
@@ -4256,6 +4367,10 @@ Ziele: %4.</translation>
     <message>
         <source>what it means</source>
         <translation>was es bedeutet</translation>
+    </message>
+    <message>
+        <source>No time is known for it.</source>
+        <translation>Dafür ist kein Zeitpunkt bekannt.</translation>
     </message>
 </context>
 <context>
@@ -4275,6 +4390,10 @@ Ziele: %4.</translation>
     <message>
         <source>What follows the last activity (%1) counts in no figure.</source>
         <translation>Was nach der letzten Maßnahme kommt (%1), geht in keine Zahl ein.</translation>
+    </message>
+    <message>
+        <source>%1 s is no longer than the time between two compressions: nearly everything counts as hands off. Figures with it mean little.</source>
+        <translation>%1 s sind nicht länger als der Abstand zwischen zwei Kompressionen: Fast alles zählt dann als Pause, und die Zahlen sagen wenig.</translation>
     </message>
 </context>
 <context>
@@ -4770,6 +4889,13 @@ Ziele: %4.</translation>
     </message>
 </context>
 <context>
+    <name>afterbeat::window::Toast</name>
+    <message>
+        <source>Message</source>
+        <translation>Meldung</translation>
+    </message>
+</context>
+<context>
     <name>afterbeat::window::ToldForm</name>
     <message>
         <source>&amp;Minutes on</source>
@@ -4850,6 +4976,10 @@ Ziele: %4.</translation>
     <message>
         <source>Write the time of day as 09:31.</source>
         <translation>Schreiben Sie die Uhrzeit in der Form 09:31.</translation>
+    </message>
+    <message>
+        <source>Take back what was typed before</source>
+        <translation>Das zuvor Getippte zurückholen</translation>
     </message>
 </context>
 <context>
@@ -5010,12 +5140,12 @@ Ziele: %4.</translation>
         <translation>Spur %1</translation>
     </message>
     <message>
-        <source>ruler: %1</source>
-        <translation>Messlineal: %1</translation>
-    </message>
-    <message>
         <source>Ruler and scale of the waves</source>
         <translation>Messlineal und Maßstab der Kurven</translation>
+    </message>
+    <message>
+        <source>ruler: %1  ·  drag its ends</source>
+        <translation>Messlineal: %1  ·  Enden lassen sich ziehen</translation>
     </message>
 </context>
 <context>
@@ -5114,8 +5244,8 @@ Ziele: %4.</translation>
         <translation>Zeigt, was bei einer Wiederbelebung oder Übung aufgezeichnet wurde.</translation>
     </message>
     <message>
-        <source>Recording to open.</source>
-        <translation>Aufzeichnung, die geöffnet wird.</translation>
+        <source>Recording or folder to open; several are listed.</source>
+        <translation>Aufzeichnung oder Ordner zum Öffnen; mehrere werden aufgelistet.</translation>
     </message>
 </context>
 </TS>

@@ -6,6 +6,7 @@
 #include "app/window/debrief/deck_column.h"
 #include "app/window/debrief/replay_bar.h"
 #include "app/window/shell/places_page.h"
+#include "app/window/shell/toast.h"
 
 #include <QAccessible>
 #include <QAction>
@@ -42,6 +43,20 @@ protected:
     return debrief_.columns()[column]->cards()[line];
   }
 
+  /// The latest moment that a line speaks of.
+  void selectLast() {
+    LineCard* latest = card(0, 0);
+    for (const DeckColumnView* column : debrief_.columns()) {
+      for (LineCard* one : column->cards()) {
+        if (one->line().item &&
+            one->line().item->moment.begin > latest->line().item->moment.begin) {
+          latest = one;
+        }
+      }
+    }
+    debrief_.show(latest);
+  }
+
   DebriefPage& debrief_;
 };
 
@@ -62,15 +77,95 @@ TEST_F(DebriefPlace, EnterShowsTheMomentOfALine) {
   EXPECT_EQ(debrief_.rows()->canvas()->overlay().selected, card(0, 0)->line().item->moment);
 }
 
+TEST_F(DebriefPlace, ItBeginsAtTheFirstLineWithItsMoment) {
+  open(sample("ferry-terminal.resuslog"));
+  EXPECT_EQ(debrief_.chosenCard(), card(0, 0));
+  EXPECT_EQ(window_.selection().cursor(), card(0, 0)->line().item->moment.begin);
+}
+
 TEST_F(DebriefPlace, PageDownGoesFromLineToLine) {
   open(sample("ferry-terminal.resuslog"));
-  QTest::keyClick(&window_, Qt::Key_PageDown);
-  EXPECT_EQ(debrief_.chosenCard(), card(0, 0));
   QTest::keyClick(&window_, Qt::Key_PageDown);
   EXPECT_EQ(debrief_.chosenCard(), card(0, 1));
   QTest::keyClick(&window_, Qt::Key_PageUp);
   QTest::keyClick(&window_, Qt::Key_PageUp);
   EXPECT_EQ(debrief_.chosenCard(), card(0, 0));
+}
+
+TEST_F(DebriefPlace, StrikingTakesLineAfterLineOfOneColumn) {
+  open(sample("ferry-terminal.resuslog"));
+  ASSERT_EQ(debrief_.columns()[1]->cards().size(), 2);
+  const QString second = card(1, 1)->line().id;
+  const auto well = debrief_.columns()[0]->cards().size();
+  QTest::mouseClick(card(1, 0), Qt::LeftButton);
+  QTest::keyClick(&window_, Qt::Key_Delete);
+  ASSERT_EQ(debrief_.columns()[1]->cards().size(), 1);
+  EXPECT_EQ(card(1, 0)->line().id, second);
+  // One look for "this line": what has the keyboard is also what is marked.
+  EXPECT_TRUE(card(1, 0)->hasFocus());
+  EXPECT_TRUE(card(1, 0)->chosen());
+  QTest::keyClick(&window_, Qt::Key_Delete);
+  EXPECT_TRUE(debrief_.columns()[1]->cards().isEmpty());
+  EXPECT_EQ(debrief_.columns()[0]->cards().size(), well);
+}
+
+TEST_F(DebriefPlace, ARewordedLineKeepsTheKeyboard) {
+  open(sample("ferry-terminal.resuslog"));
+  const QString id = card(1, 0)->line().id;
+  const auto well = debrief_.columns()[0]->cards().size();
+  QTest::mouseClick(card(1, 0), Qt::LeftButton);
+  QTest::keyClick(&window_, Qt::Key_F4);
+  QTest::keyClicks(card(1, 0)->editor(), "Our words");
+  QSignalSpy changed(&debrief_.deck(), &Deck::changed);
+  QTest::keyClick(card(1, 0)->editor(), Qt::Key_Return);
+  ASSERT_TRUE(changed.count() > 0 || changed.wait(kPatience));
+  EXPECT_TRUE(card(1, 0)->hasFocus());
+  EXPECT_EQ(card(1, 0)->line().id, id);
+  QTest::keyClick(&window_, Qt::Key_Delete);
+  EXPECT_NE(card(1, 0)->line().id, id);
+  EXPECT_EQ(debrief_.columns()[0]->cards().size(), well);
+}
+
+TEST_F(DebriefPlace, ComingByKeyTheFirstLineIsTheOneThatKeysChange) {
+  open(sample("ferry-terminal.resuslog"));
+  window_.places()->goTo(page_);
+  QTest::keyClick(&window_, Qt::Key_F8);
+  EXPECT_TRUE(card(0, 0)->hasFocus());
+  const QString first = card(0, 0)->line().id;
+  QTest::keyClick(&window_, Qt::Key_Delete);
+  EXPECT_NE(card(0, 0)->line().id, first);
+}
+
+TEST_F(DebriefPlace, SteppingMovesWhatTheClassSees) {
+  open(sample("ferry-terminal.resuslog"));
+  QTest::keyClick(&window_, Qt::Key_L);
+  const auto shown = debrief_.rows()->canvas()->overlay().selected;
+  ASSERT_TRUE(shown);
+  EXPECT_NEAR(seconds(shown->length()), 37.5, 0.6);
+  EXPECT_EQ(window_.selection().cursor(), shown->begin);
+  EXPECT_EQ(debrief_.chosenCard(), nullptr);
+  QTest::keyClick(&window_, Qt::Key_Period);
+  EXPECT_GT(*window_.selection().cursor(), shown->begin);
+}
+
+TEST_F(DebriefPlace, TheChosenMomentStaysInViewInProjectorSize) {
+  open(sample("ferry-terminal.resuslog"));
+  window_.resize(1024, 640);
+  selectLast();
+  debrief_.projector()->trigger();
+  QCoreApplication::processEvents();
+  QCoreApplication::processEvents();
+  const QRectF band = debrief_.rows()->canvas()->bandHolding(*window_.selection().cursor());
+  const int top = -debrief_.rows()->widget()->y();
+  EXPECT_GE(band.top(), top);
+  EXPECT_LE(band.bottom(), top + debrief_.rows()->viewport()->height());
+  debrief_.projector()->trigger();
+}
+
+TEST_F(DebriefPlace, ARecordOpenedIntoItGivesItTheKeyboard) {
+  window_.setFocus();
+  open(sample("ferry-terminal.resuslog"));
+  EXPECT_TRUE(debrief_.isAncestorOf(QApplication::focusWidget()));
 }
 
 TEST_F(DebriefPlace, StrikingAndUndoingByKey) {
@@ -123,7 +218,7 @@ TEST_F(DebriefPlace, AddingALineAndCopyingWhatIsShown) {
       << text.toStdString();
   EXPECT_TRUE(text.contains("- Who calls the next drill?\n"));
   EXPECT_FALSE(text.contains("How are you feeling about it?"));
-  EXPECT_TRUE(window_.notices()->text().contains("copied"));
+  EXPECT_TRUE(window_.toast()->text().contains("copied"));
 }
 
 TEST_F(DebriefPlace, NobodysWordsUnlessTheyAreSwitchedOn) {

@@ -298,7 +298,7 @@ TEST_F(WithoutRecording, WhatCannotBeUnderstoodIsLeftToThePen) {
                           {"12", "0", "", true, true, false},
                           {"601", "100", "0931", false, false, true},
                           {"0", "2", "9:5", true, true, false}}) {
-    form()->clear();
+    form()->startAnew();
     form()->minutes()->setText(QLatin1String(one.minutes));
     form()->shocks()->setText(QLatin1String(one.shocks));
     form()->lastShock()->setText(QLatin1String(one.lastShock));

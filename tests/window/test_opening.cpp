@@ -1,6 +1,7 @@
 #include "tests/window/window_fixture.h"
 
 #include "app/window/look/remembered.h"
+#include "app/window/shell/folder_page.h"
 
 #include <QDropEvent>
 #include <QFile>
@@ -119,19 +120,20 @@ TEST_F(Opening, AFileWithTwoRecordsShowsTheFirstAndSaysSo) {
   EXPECT_TRUE(window_.places()->header()->asText().contains("North boathouse"));
 }
 
-TEST_F(Opening, DroppingFilesOpensTheFirstAndNamesTheRest) {
+TEST_F(Opening, DroppedFilesAreListedToChooseFrom) {
   QMimeData dropped;
   const QString path = fileWith("drill.resuslog", smallDrill());
-  dropped.setUrls({QUrl::fromLocalFile(path), QUrl::fromLocalFile(folder_.filePath("b.csv"))});
+  const QString other = fileWith("other.resuslog", smallDrill());
+  dropped.setUrls({QUrl::fromLocalFile(path), QUrl::fromLocalFile(other)});
   QDropEvent drop({100, 100}, Qt::CopyAction, &dropped, Qt::LeftButton, Qt::NoModifier);
   QDragEnterEvent enter({100, 100}, Qt::CopyAction, &dropped, Qt::LeftButton, Qt::NoModifier);
   QCoreApplication::sendEvent(&window_, &enter);
   EXPECT_TRUE(enter.isAccepted());
-  QSignalSpy complete(&window_, &MainWindow::pictureComplete);
+  QSignalSpy listed(window_.folderPage(), &FolderPage::listed);
   QCoreApplication::sendEvent(&window_, &drop);
-  ASSERT_TRUE(complete.wait(kPatience));
-  EXPECT_TRUE(window_.places()->header()->asText().contains("drill.resuslog"));
-  EXPECT_TRUE(window_.notices()->text().contains("drill.resuslog"));
+  ASSERT_TRUE(listed.count() > 0 || listed.wait(kPatience));
+  EXPECT_EQ(window_.currentPage(), window_.folderPage());
+  EXPECT_EQ(window_.folderPage()->paths().size(), 2);
 }
 
 TEST_F(Opening, FilesOpenedLatelyAreRemembered) {

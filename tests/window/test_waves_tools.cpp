@@ -109,8 +109,9 @@ TEST_F(WavesTools, TheRulerSaysTimeRateAndAmplitude) {
   plot_->setRuler(Ruler{from, from + Duration{840'000}, 0});
   const double rise =
       *valueAt(record.channels[0], from + Duration{840'000}) - *valueAt(record.channels[0], from);
+  const QString signedRise = words().number(rise, 2).replace('-', QStringLiteral("−"));
   EXPECT_EQ(plot_->rulerText(),
-            QStringLiteral("0.84 s  ·  71 a minute  ·  %1 mV").arg(words().number(rise, 2)));
+            QStringLiteral("0.840 s  ·  71 a minute  ·  %1 mV").arg(signedRise));
   plot_->setRuler(Ruler{from, window_.selection().extent().end + Duration{600'000'000}, 0});
   EXPECT_TRUE(plot_->rulerText().endsWith("no signal at one end"));
   EXPECT_FALSE(plot_->rulerText().contains("a minute")) << "longer than a minute";

@@ -11,6 +11,7 @@
 #include <QAction>
 #include <QClipboard>
 #include <QEvent>
+#include <QFocusEvent>
 #include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -46,8 +47,11 @@ DebriefPage::DebriefPage(Session& session, Selection& selection, Replay& replay,
   for (const DeckColumn column : {DeckColumn::well, DeckColumn::practise, DeckColumn::questions}) {
     auto* view = new DeckColumnView(*deck_, column);
     connect(view, &DeckColumnView::activated, this, &DebriefPage::show);
-    connect(view, &DeckColumnView::focused, this,
-            [this](const LineCard* card) { current_ = card->line().id; });
+    connect(view, &DeckColumnView::focused, this, [this](const LineCard* card) {
+      if (!rebuilding_) {
+        current_ = card->line().id;
+      }
+    });
     columns_ << view;
     across->addWidget(view, 1);
   }
@@ -175,17 +179,51 @@ void DebriefPage::refresh() {
   deck_->setDebrief(
       papers::makeDebrief(session_.record(), session_.figures(), afterbeat::window::words()),
       fresh_);
+  // A class looks at the first line from the start.
+  if (const QList<LineCard*> cards = cardsWithMoment(); fresh_ && !cards.isEmpty()) {
+    current_ = cards.front()->line().id;
+    show(cards.front());
+  }
   fresh_ = false;
   rows_->setVisible(deck_->debrief().nothing.isEmpty());
   bar_->setVisible(deck_->debrief().nothing.isEmpty());
   shareRoom();
 }
 
-void DebriefPage::followDeck() {
-  const bool keyboardHere = isAncestorOf(focusWidget()) && currentCard() != nullptr;
+/// The line that had the keyboard keeps it; where it was struck, its neighbour in the column gets
+/// it, and the mark of the chosen line as well.
+void DebriefPage::rebuildColumns() {
+  const LineCard* before = currentCard();
+  const bool keyboardHere = isAncestorOf(focusWidget()) && before != nullptr;
+  const DeckColumnView* home = nullptr;
+  qsizetype place = 0;
+  for (const DeckColumnView* column : columns_) {
+    for (qsizetype i = 0; i < column->cards().size(); ++i) {
+      if (column->cards()[i] == before) {
+        home = column;
+        place = i;
+      }
+    }
+  }
+  rebuilding_ = true;
   for (DeckColumnView* column : columns_) {
     column->refresh();
   }
+  if (home != nullptr && currentCard() == nullptr && !home->cards().isEmpty()) {
+    const LineCard* heir = home->cards()[std::min(place, home->cards().size() - 1)];
+    if (chosen_ == current_ && heir->line().item) {
+      choose(heir->line().id);
+    }
+    current_ = heir->line().id;
+  }
+  if (LineCard* card = currentCard(); card != nullptr && keyboardHere) {
+    card->setFocus(Qt::OtherFocusReason);
+  }
+  rebuilding_ = false;
+}
+
+void DebriefPage::followDeck() {
+  rebuildColumns();
   const papers::Debrief& debrief = deck_->debrief();
   nothing_->setText(debrief.nothing);
   nothing_->setVisible(!debrief.nothing.isEmpty());
@@ -200,9 +238,6 @@ void DebriefPage::followDeck() {
   rows_->canvas()->setMoment(chosen != nullptr && chosen->line().item
                                  ? std::optional(chosen->line().item->moment)
                                  : std::nullopt);
-  if (LineCard* card = currentCard(); card != nullptr && keyboardHere) {
-    card->setFocus(Qt::OtherFocusReason);
-  }
 }
 
 LineCard* DebriefPage::cardOf(const QString& id) const {
@@ -234,20 +269,61 @@ QList<LineCard*> DebriefPage::cardsWithMoment() const {
   return cards;
 }
 
+void DebriefPage::choose(const QString& id) {
+  if (LineCard* before = chosenCard()) {
+    before->setChosen(false);
+  }
+  chosen_ = id;
+  if (LineCard* card = chosenCard()) {
+    card->setChosen(true);
+  }
+}
+
+/// The moment to stop at: in a minute of much hands off the first time that hands are off.
+Time DebriefPage::firstSight(const DeckLine& line) const {
+  const Interval& moment = line.item->moment;
+  if (line.column == DeckColumn::practise && line.item->rule == papers::DebriefRule::handsOff) {
+    for (const Pause& pause : session_.figures().pauses) {
+      if (pause.stretch.end > moment.begin && pause.stretch.begin < moment.end) {
+        return std::max(pause.stretch.begin, moment.begin);
+      }
+    }
+  }
+  return moment.begin;
+}
+
+void DebriefPage::showStretch(const Interval& stretch) {
+  choose({});
+  rows_->canvas()->setMoment(stretch);
+  selection_.setCursor(stretch.begin);
+  rows_->reveal(stretch.begin);
+}
+
+/// The keyboard comes to the line it was at, else to the first.
+void DebriefPage::focusInEvent(QFocusEvent* event) {
+  QWidget::focusInEvent(event);
+  LineCard* card = currentCard();
+  for (const DeckColumnView* column : columns_) {
+    if (card == nullptr && column->isVisible() && !column->cards().isEmpty()) {
+      card = column->cards().front();
+    }
+  }
+  if (card != nullptr) {
+    card->setFocus(event->reason());
+  }
+}
+
 void DebriefPage::show(LineCard* card) {
   if (!card->line().item) {
     return;
   }
-  if (LineCard* before = chosenCard()) {
-    before->setChosen(false);
-  }
-  chosen_ = card->line().id;
-  card->setChosen(true);
+  choose(card->line().id);
   const Interval& moment = card->line().item->moment;
+  const Time first = firstSight(card->line());
   rows_->canvas()->setMoment(moment);
   selection_.lookAtAll(moment);
-  selection_.setCursor(moment.begin);
-  rows_->reveal(moment.begin);
+  selection_.setCursor(first);
+  rows_->reveal(first);
   scroll_->ensureWidgetVisible(card);
 }
 
@@ -291,6 +367,9 @@ void DebriefPage::setType() {
   cannotTell_->setFont(type);
   hint_->setFont(small);
   hint_->setVisible(!large);
+  for (DeckColumnView* column : columns_) {
+    column->setSources(!large);
+  }
   hint_->setText(
       tr("Enter shows a moment, Page Down the next one · Space plays · Delete strikes, F4 "
          "rewords, Ctrl+Z undoes · F12 projector size"));

@@ -44,6 +44,8 @@ public:
   [[nodiscard]] LineCard* chosenCard() const;
   /// Marks the moment of a line in the rows and puts the cursor to its begin.
   void show(LineCard* card);
+  /// Marks a stretch that is no line's, e.g. the next pause.
+  void showStretch(const Interval& stretch);
   /// The next line that has a moment, or the one before; answers whether the page is in view.
   bool step(bool forward);
 
@@ -55,12 +57,16 @@ protected:
   void showEvent(QShowEvent* event) override;
   void hideEvent(QHideEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
 
 private:
   void buildActions();
   QAction* make(const QString& text, const QKeySequence& key, std::function<void()> does);
   void refresh();
   void followDeck();
+  void rebuildColumns();
+  void choose(const QString& id);
+  [[nodiscard]] Time firstSight(const DeckLine& line) const;
   void enableActions();
   void setType();
   void shareRoom();
@@ -84,6 +90,8 @@ private:
   QAction *undo_ = nullptr, *redo_ = nullptr, *projector_ = nullptr, *words_ = nullptr;
   QString chosen_, current_;
   bool stale_ = false, fresh_ = false;
+  /// Cards are taken away and made: the keyboard wanders meanwhile.
+  bool rebuilding_ = false;
 };
 
 } // namespace afterbeat::window

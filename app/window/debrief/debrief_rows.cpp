@@ -102,9 +102,9 @@ int DebriefRowsCanvas::mostHeight() const {
 }
 
 QRectF DebriefRowsCanvas::bandHolding(Time t) const {
-  for (int i = 0; picture_ && i < picture_->rowCount(); ++i) {
-    const Interval row = picture_->row(i);
-    if (t >= row.begin && (t < row.end || (t == row.end && i + 1 == picture_->rowCount()))) {
+  const int last = picture_ ? picture_->rowCount() - 1 : -1;
+  for (int i = 0; i <= last; ++i) {
+    if (t < picture_->row(i).end || i == last) {
       return picture_->rowRect(i, area(), look_.rows, true, fit_);
     }
   }
@@ -190,6 +190,9 @@ DebriefRows::DebriefRows(Session& session, Selection& selection, QWidget* parent
     : RowsScroll(new DebriefRowsCanvas(session, selection), parent),
       canvas_(static_cast<DebriefRowsCanvas*>(widget())) {
   connect(this, &RowsScroll::viewHeightChanged, canvas_, &DebriefRowsCanvas::setViewHeight);
+  setKept([this, &selection] {
+    return selection.cursor() ? canvas_->bandHolding(*selection.cursor()) : QRectF();
+  });
   connect(&selection, &Selection::cursorChanged, this, [this, &selection] {
     if (selection.cursor()) {
       reveal(*selection.cursor());

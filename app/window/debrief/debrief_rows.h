@@ -27,7 +27,8 @@ public:
   [[nodiscard]] const papers::RowsOverlay& overlay() const { return overlay_; }
   /// More than this it cannot use.
   [[nodiscard]] int mostHeight() const;
-  /// The band of the row that holds a moment; empty if none does.
+  /// The band of the row that holds a moment: the first or the last one's for a moment before or
+  /// after all rows; empty without rows.
   [[nodiscard]] QRectF bandHolding(Time t) const;
   [[nodiscard]] const papers::RowsPicture* picture() const { return picture_.get(); }
 

@@ -101,6 +101,7 @@ void DeckColumnView::refresh() {
   cards_.clear();
   for (const DeckLine& line : deck_.lines(column_)) {
     auto* card = new LineCard(line, this);
+    card->setSources(sources_);
     connect(card, &LineCard::activated, this, [this, card] { emit activated(card); });
     connect(card, &LineCard::focused, this, [this, card] { emit focused(card); });
     connect(card, &LineCard::reworded, this, [this, id = line.id](const QString& words) {
@@ -122,6 +123,13 @@ void DeckColumnView::refresh() {
   const int struck = deck_.struck(column_);
   below_->setText(struck > 0 ? tr("Struck for this showing: %1").arg(struck) : QString());
   below_->setVisible(struck > 0);
+}
+
+void DeckColumnView::setSources(bool shown) {
+  sources_ = shown;
+  for (LineCard* card : cards_) {
+    card->setSources(shown);
+  }
 }
 
 void DeckColumnView::restyle() {

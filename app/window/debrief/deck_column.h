@@ -25,6 +25,8 @@ public:
   /// The note over the lines and what stands below them.
   [[nodiscard]] QString notes() const;
   void refresh();
+  /// Whether sources of targets are written.
+  void setSources(bool shown);
   /// A field at the end for one more line: Enter adds it, Escape does not.
   void startAdding();
   [[nodiscard]] QLineEdit* adder() const { return adder_; }
@@ -49,6 +51,7 @@ private:
   QLineEdit* adder_;
   QList<QAction*> lineActions_;
   QList<LineCard*> cards_;
+  bool sources_ = true;
 };
 
 } // namespace afterbeat::window

@@ -34,12 +34,12 @@ QLabel* wrapped(const QString& text, QWidget* parent) {
   return label;
 }
 
-QString targetText(const DeckLine& line) {
+QString targetText(const DeckLine& line, bool sources = true) {
   if (!line.item) {
     return {};
   }
   const QString from = LineCard::tr("from %1").arg(line.item->when);
-  const QString target = papers::targetLine(*line.item);
+  const QString target = sources ? papers::targetLine(*line.item) : line.item->target;
   return target.isEmpty() ? from : QStringLiteral("%1  ·  %2").arg(from, target);
 }
 
@@ -101,6 +101,10 @@ QString LineCard::asText() const {
   return parts.join(QStringLiteral("; "));
 }
 
+void LineCard::setSources(bool shown) {
+  target_->setText(targetText(line_, shown));
+}
+
 void LineCard::setChosen(bool chosen) {
   chosen_ = chosen;
   setAccessibleDescription(chosen ? tr("Its moment is marked in the rows") : QString());
@@ -112,7 +116,9 @@ void LineCard::edit() {
   sentence_->hide();
   editor_->show();
   editor_->setFocus(Qt::OtherFocusReason);
-  editor_->selectAll();
+  // All of it is chosen, and its begin is in view.
+  const auto length = static_cast<int>(editor_->text().size());
+  editor_->setSelection(length, -length);
 }
 
 void LineCard::endEditing(bool keep) {

@@ -21,6 +21,8 @@ public:
   [[nodiscard]] const DeckLine& line() const { return line_; }
   [[nodiscard]] bool chosen() const { return chosen_; }
   void setChosen(bool chosen);
+  /// Whether the target's source is written beside it; it is in the tooltip in any case.
+  void setSources(bool shown);
   void edit();
   [[nodiscard]] QLineEdit* editor() const { return editor_; }
   /// Everything on it as one text.

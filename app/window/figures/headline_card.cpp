@@ -39,17 +39,60 @@ QFont HeadlineCard::numberFont() const {
   return scaled(font(), text_.isNumber ? 1.9 : 1.25, QFont::Bold);
 }
 
-QFont HeadlineCard::noteFont() const {
-  return scaled(font(), 0.92, QFont::Normal);
+QFont HeadlineCard::noteFont(bool strong) const {
+  return scaled(font(), 0.92, strong ? QFont::Bold : QFont::Normal);
+}
+
+/// Notes and target, wrapped between words where a line has not the room.
+QList<HeadlineCard::Line> HeadlineCard::linesUnder(int width) const {
+  QList<Line> lines;
+  const auto add = [&](const QString& text, bool strong) {
+    const QFontMetrics metrics(noteFont(strong));
+    // Type that is a little smaller comes before another line.
+    constexpr double kShrink = 0.86;
+    const int room = static_cast<int>(width / kShrink);
+    QString line;
+    for (const QString& word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+      const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
+      if (!line.isEmpty() && metrics.horizontalAdvance(longer) > room) {
+        lines << Line{line, strong};
+        line = word;
+      } else {
+        line = longer;
+      }
+    }
+    if (!line.isEmpty()) {
+      lines << Line{line, strong};
+    }
+  };
+  for (qsizetype i = 0; i < text_.notes.size(); ++i) {
+    add(text_.notes[i], i == 0 && text_.warned);
+  }
+  add(text_.target, text_.attention);
+  return lines;
+}
+
+int HeadlineCard::linesFor(int width) const {
+  return static_cast<int>(linesUnder(width - 2 * kMargin).size());
+}
+
+void HeadlineCard::setLines(int lines) {
+  if (lines != lines_) {
+    lines_ = lines;
+    updateGeometry();
+    update();
+  }
 }
 
 QSize HeadlineCard::sizeHint() const {
   const QFontMetrics title(font()), note(noteFont()), number(numberFont());
-  const int width =
-      std::max({title.horizontalAdvance(text_.title), number.horizontalAdvance(text_.number),
-                note.horizontalAdvance(text_.note)});
+  int width =
+      std::max(title.horizontalAdvance(text_.title), number.horizontalAdvance(text_.number));
+  for (const QString& line : text_.notes) {
+    width = std::max(width, note.horizontalAdvance(line));
+  }
   const int numberHeight = QFontMetrics(scaled(font(), 1.9, QFont::Bold)).height();
-  return {width + 2 * kMargin, title.height() + numberHeight + 2 * note.height() + 14};
+  return {width + 2 * kMargin, title.height() + numberHeight + lines_ * note.height() + 14};
 }
 
 QSize HeadlineCard::minimumSizeHint() const {
@@ -86,14 +129,16 @@ void HeadlineCard::paintEvent(QPaintEvent*) {
     return top + metrics.height();
   };
   line(font(), look.faintInk, inner.top(), text_.title);
-  const int noteTop = inner.bottom() + 1 - 2 * QFontMetrics(noteFont()).height();
+  const int noteTop = inner.bottom() + 1 - lines_ * QFontMetrics(noteFont()).height();
   const int titleBottom = inner.top() + QFontMetrics(font()).height();
   const int numberHeight = QFontMetrics(numberFont()).height();
   line(numberFont(), text_.attention ? look.attention : look.ink,
        titleBottom + (noteTop - titleBottom - numberHeight) / 2, text_.number);
-  const int targetTop = line(noteFont(), look.faintInk, noteTop, text_.note);
-  line(text_.attention ? scaled(font(), 0.92, QFont::Bold) : noteFont(),
-       text_.attention ? look.attention : look.faintInk, targetTop, text_.target);
+  int top = noteTop;
+  for (const Line& under : linesUnder(inner.width())) {
+    top = line(noteFont(under.strong), under.strong ? look.attention : look.faintInk, top,
+               under.text);
+  }
 }
 
 void HeadlineCard::keyPressEvent(QKeyEvent* event) {

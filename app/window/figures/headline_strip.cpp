@@ -4,6 +4,7 @@
 #include "app/window/session/session.h"
 
 #include <QAction>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QPainter>
 
@@ -60,7 +61,38 @@ void HeadlineStrip::refresh() {
       actions_[i]->setText(tr("Working: %1").arg(text.title));
     }
   }
+  fitLines();
   markChosen();
+}
+
+void HeadlineStrip::fitLines() {
+  const auto count = static_cast<int>(shown_.size());
+  if (count == 0) {
+    return;
+  }
+  const QMargins around = layout()->contentsMargins();
+  const int room = width() - around.left() - around.right() - (count - 1) * layout()->spacing();
+  const int each = std::min(room / count, kWidestCard);
+  constexpr int kLeast = 2, kMost = 4;
+  int lines = kLeast;
+  for (const HeadlineCard* card : cards()) {
+    lines = std::max(lines, card->linesFor(each));
+  }
+  for (HeadlineCard* card : cards_) {
+    card->setLines(std::min(lines, kMost));
+  }
+}
+
+void HeadlineStrip::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fitLines();
+}
+
+void HeadlineStrip::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) {
+    fitLines();
+  }
 }
 
 void HeadlineStrip::markChosen() {

@@ -30,8 +30,14 @@ signals:
   /// A figure was chosen by the reader.
   void chosen();
 
+protected:
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
 private:
   void refresh();
+  /// All cards have room for the longest one's lines.
+  void fitLines();
   void markChosen();
   void choose(int index);
 

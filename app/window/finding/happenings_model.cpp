@@ -48,6 +48,18 @@ int HappeningsModel::nearest(const Interval& stretch, const QString& what) const
   return it == all_.end() ? -1 : static_cast<int>(it - all_.begin());
 }
 
+int HappeningsModel::lastBegun(Time t) const {
+  int last = -1;
+  for (std::size_t i = 0; i < all_.size(); ++i) {
+    const bool later =
+        last < 0 || all_[i].stretch.begin >= all_[static_cast<std::size_t>(last)].stretch.begin;
+    if (all_[i].stretch.begin <= t && later) {
+      last = static_cast<int>(i);
+    }
+  }
+  return last;
+}
+
 int HappeningsModel::rowCount(const QModelIndex& parent) const {
   return parent.isValid() ? 0 : static_cast<int>(all_.size());
 }

@@ -22,6 +22,8 @@ public:
   [[nodiscard]] bool hasClock() const { return moments_ && moments_->hasClock(); }
   /// All typed words stand in what is shown of a row or in its kind, whatever the case.
   [[nodiscard]] bool matches(int row, const QStringList& typed) const;
+  /// The row that began last, up to a moment; -1 where none did.
+  [[nodiscard]] int lastBegun(Time t) const;
   /// The row whose middle is nearest to that of a stretch, of equals the one of these words; -1
   /// without rows.
   [[nodiscard]] int nearest(const Interval& stretch, const QString& what) const;

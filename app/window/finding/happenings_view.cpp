@@ -78,6 +78,7 @@ void HappeningsView::outdate() {
 void HappeningsView::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   refresh();
+  follow();
 }
 
 void HappeningsView::changeEvent(QEvent* event) {
@@ -142,7 +143,11 @@ void HappeningsView::follow() {
   if (choosing_ || outdated_ || !isVisible()) {
     return;
   }
-  const int row = model_.nearest(selection_.stretch(), selection_.what());
+  // At the moment pointed at or replayed, where it is in view; else what lies in the middle.
+  const auto cursor = selection_.cursor();
+  const bool pointed = cursor && selection_.what().isEmpty() && selection_.stretch().holds(*cursor);
+  const int row =
+      pointed ? model_.lastBegun(*cursor) : model_.nearest(selection_.stretch(), selection_.what());
   const QModelIndex there = row < 0 ? QModelIndex() : shown_.mapFromSource(model_.index(row, 0));
   if (there.isValid()) {
     const QSignalBlocker quiet(table_);

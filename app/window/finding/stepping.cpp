@@ -153,6 +153,7 @@ void Stepping::step(StepKind kind, bool forward) {
   const auto all = stopsOf(session_, kind);
   if (const Stop* next = neighbour(all, selection_.stretch(), forward)) {
     selection_.lookAtAll(next->stretch, next->what);
+    emit stepped(next->stretch);
     return;
   }
   const QString none[] = {tr("There is no pause in this record."),
@@ -179,6 +180,7 @@ void Stepping::goToLongestPause() {
     return;
   }
   selection_.lookAtAll(longest->stretch, longest->what);
+  emit stepped(longest->stretch);
 }
 
 } // namespace afterbeat::window

@@ -44,6 +44,8 @@ public:
   void goToLongestPause();
 
 signals:
+  /// What was stepped to.
+  void stepped(const afterbeat::Interval& stretch);
   /// There was nothing to go to; a sentence.
   void nowhere(const QString& sentence);
 

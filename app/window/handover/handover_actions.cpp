@@ -195,14 +195,28 @@ void HandoverActions::writePdf(const QString& path) {
 
 void HandoverActions::print() {
   QPrinter printer(QPrinter::HighResolution);
+  if (!printer.isValid() || printer.printerName().isEmpty()) {
+    emit problem(tr("No printer is set up on this computer: the print dialog can only write a "
+                    "file."));
+  }
   printer.setDocName(suggestedName());
   printer.setPageSize(QPageSize(options().paper));
   printer.setFullPage(true);
   QPrintDialog dialog(&printer, window_);
   dialog.setWindowTitle(tr("Print the handover sheet"));
-  if (dialog.exec() == QDialog::Accepted && !printOn(printer)) {
+  if (dialog.exec() == QDialog::Accepted) {
+    printAndTell(printer);
+  }
+}
+
+void HandoverActions::printAndTell(QPrinter& printer) {
+  if (!printOn(printer)) {
     emit problem(tr("The printer did not accept the sheet. Check that it is switched on, or "
                     "export the sheet as PDF."));
+  } else if (!printer.outputFileName().isEmpty()) {
+    emit written(QFileInfo(printer.outputFileName()).absoluteFilePath());
+  } else {
+    emit printed(printer.printerName());
   }
 }
 

@@ -57,6 +57,8 @@ public:
 
   /// Writes the sheet; `written` or `problem` follows.
   void writePdf(const QString& path);
+  /// Prints, and says where: `printed`, `written` (into a file) or `problem` follows.
+  void printAndTell(QPrinter& printer);
   /// Puts the sheet on a printer's page, whatever that page's size. False: it did not accept it.
   [[nodiscard]] bool printOn(QPrinter& printer) const;
   /// A name for the file: site and date, without anything a file system might refuse.
@@ -68,6 +70,8 @@ signals:
   /// By so many steps; 0: the whole page.
   void zoomed(int change);
   void written(const QString& path);
+  /// The sheet went to a printer of this name.
+  void printed(const QString& printer);
   void problem(const QString& sentence);
 
 private:

@@ -8,6 +8,7 @@
 #include <QComboBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -120,6 +121,7 @@ QWidget* HandoverPage::makeSide() {
   column->setContentsMargins(16, 14, 16, 14);
   column->setSpacing(10);
   if (kind_ == Kind::told) {
+    column->addWidget(buttonFor(back_, tr("Back"), side), 0, Qt::AlignLeft);
     auto* heading = new QLabel(tr("Without a recording"), side);
     QFont bold = heading->font();
     bold.setBold(true);
@@ -150,9 +152,6 @@ QWidget* HandoverPage::makeSide() {
   pen_->setAccessibleName(tr("Left to fill in by pen"));
   column->addWidget(pen_);
   column->addStretch(1);
-  if (kind_ == Kind::told) {
-    column->addWidget(buttonFor(back_, tr("Back"), side));
-  }
   auto* area = new SideArea(this);
   area->setWidget(side);
   area->setWidgetResizable(true);
@@ -176,6 +175,15 @@ QString HandoverPage::leftToPen() const {
   return all.isEmpty() ? tr("Nothing is left to fill in by pen.")
                        : tr("Left to fill in by pen:") + QStringLiteral("\n• ") +
                              all.join(QStringLiteral("\n• "));
+}
+
+/// Out of the sheet without a recording by the key that leaves things everywhere.
+void HandoverPage::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape && back_ != nullptr) {
+    back_->trigger();
+    return;
+  }
+  QWidget::keyPressEvent(event);
 }
 
 void HandoverPage::showEvent(QShowEvent* event) {

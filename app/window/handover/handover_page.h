@@ -31,6 +31,7 @@ public:
   [[nodiscard]] QString leftToPen() const;
 
 protected:
+  void keyPressEvent(QKeyEvent* event) override;
   void showEvent(QShowEvent* event) override;
   void hideEvent(QHideEvent* event) override;
 

@@ -4,6 +4,7 @@
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QRegularExpression>
 #include <QVBoxLayout>
 
@@ -39,6 +40,10 @@ ToldForm::ToldForm(QWidget* parent) : QWidget(parent) {
       choice(form, tr("Device se&tting"), {tr("not told"), tr("adult"), tr("child"), tr("infant")});
   site_ = line(form, tr("&Place"), {});
   kind_ = choice(form, tr("&Kind"), {tr("rescue"), tr("drill")});
+  takeBack_ = new QPushButton(tr("Take back what was typed before"), this);
+  column->addWidget(takeBack_, 0, Qt::AlignLeft);
+  connect(takeBack_, &QPushButton::clicked, this, &ToldForm::takeBack);
+  takeBack_->hide();
   hint_ = new QLabel(this);
   hint_->setWordWrap(true);
   hint_->setAccessibleName(tr("What is not on the sheet yet"));
@@ -123,12 +128,34 @@ ToldSheet ToldForm::told() const {
   return sheet;
 }
 
-void ToldForm::clear() {
-  for (QLineEdit* edit : {minutes_, shocks_, lastShock_, site_}) {
-    edit->clear();
+ToldForm::Typed ToldForm::typed() const {
+  return {{minutes_->text(), shocks_->text(), lastShock_->text(), site_->text()},
+          setting_->currentIndex(),
+          kind_->currentIndex()};
+}
+
+void ToldForm::put(const Typed& typed) {
+  QLineEdit* const edits[] = {minutes_, shocks_, lastShock_, site_};
+  for (qsizetype i = 0; i < 4; ++i) {
+    edits[i]->setText(typed.lines.value(i));
   }
-  setting_->setCurrentIndex(0);
-  kind_->setCurrentIndex(0);
+  setting_->setCurrentIndex(typed.setting);
+  kind_->setCurrentIndex(typed.kind);
+}
+
+void ToldForm::startAnew() {
+  const Typed empty{{QString(), QString(), QString(), QString()}, 0, 0};
+  if (typed() != empty) {
+    before_ = typed();
+  }
+  put(empty);
+  takeBack_->setVisible(before_ != Typed{});
+}
+
+void ToldForm::takeBack() {
+  put(before_);
+  takeBack_->hide();
+  minutes_->setFocus(Qt::OtherFocusReason);
 }
 
 } // namespace afterbeat::window

@@ -3,11 +3,13 @@
 
 #include "app/window/handover/handover_actions.h"
 
+#include <QStringList>
 #include <QWidget>
 
 class QComboBox;
 class QFormLayout;
 class QLabel;
+class QPushButton;
 class QLineEdit;
 
 namespace afterbeat::window {
@@ -27,8 +29,11 @@ public:
   [[nodiscard]] QLineEdit* site() const { return site_; }
   [[nodiscard]] QComboBox* setting() const { return setting_; }
   [[nodiscard]] QComboBox* kind() const { return kind_; }
-  /// Empties every field.
-  void clear();
+  /// Empties every field: the next sheet is another person's. What was typed can be taken back.
+  void startAnew();
+  /// Puts back what `startAnew` took away.
+  void takeBack();
+  [[nodiscard]] QPushButton* takeBackButton() const { return takeBack_; }
 
 signals:
   void changed();
@@ -43,6 +48,15 @@ private:
   QLineEdit *minutes_, *shocks_, *lastShock_, *site_;
   QComboBox *setting_, *kind_;
   QLabel* hint_;
+  QPushButton* takeBack_;
+  struct Typed {
+    QStringList lines;
+    int setting = 0, kind = 0;
+    friend bool operator==(const Typed&, const Typed&) = default;
+  };
+  [[nodiscard]] Typed typed() const;
+  void put(const Typed& typed);
+  Typed before_;
 };
 
 } // namespace afterbeat::window

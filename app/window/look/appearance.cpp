@@ -1,6 +1,7 @@
 #include "app/window/look/appearance.h"
 
 #include "app/window/look/look.h"
+#include "app/window/look/own_style.h"
 #include "app/window/look/pictures_for_ears.h"
 #include "app/window/look/remembered.h"
 
@@ -23,6 +24,11 @@ constexpr int kSmallestStep = -2, kLargestStep = 10;
 
 Appearance::Appearance(QObject* parent) : QObject(parent), group_(new QActionGroup(this)) {
   describePictures();
+  static const bool styled = [] {
+    QApplication::setStyle(new OwnStyle);
+    return true;
+  }();
+  Q_UNUSED(styled)
   static const QFont systemFont = QApplication::font();
   QApplication::setFont(programFont(systemFont));
   const auto remembered = kModeNames.indexOf(remembered::text("appearance", "system"));

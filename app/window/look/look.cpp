@@ -52,6 +52,8 @@ Look darkLook() {
   look.badge = QColor("#eceef0");
   look.badgeInk = QColor("#15181b");
   look.rows = papers::RowsLook::screenDark();
+  // The target is seen on a dark screen as well.
+  look.rows.target = QColor("#2c5642");
   return look;
 }
 

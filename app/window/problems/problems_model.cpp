@@ -177,7 +177,7 @@ QString ProblemsModel::detailsAt(const QModelIndex& index) const {
   }
   return text + paragraph(found->stretch ? tr("Enter or a click shows %1 in the rows and waves.")
                                                .arg(found->when.toHtmlEscaped())
-                                         : tr("It belongs to no known time of the rescue."));
+                                         : tr("No time is known for it."));
 }
 
 bool ProblemsModel::folds() const {

@@ -178,6 +178,14 @@ ProblemsStrip::ProblemsStrip(Session& session, const ProblemsView& view, QAction
   hide();
 }
 
+void ProblemsStrip::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  const bool looks = event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange;
+  if (looks && session_.hasRecord()) {
+    refresh();
+  }
+}
+
 QString ProblemsStrip::text() const {
   return text_->text();
 }
@@ -198,9 +206,18 @@ void ProblemsStrip::refresh() {
     sentences << tr("What follows the last activity (%1) counts in no figure.")
                      .arg(words().length(after));
   }
-  const Severity worst = problems.count(Severity::error) > 0     ? Severity::error
-                         : problems.count(Severity::warning) > 0 ? Severity::warning
-                                                                 : Severity::info;
+  // At 100 a minute a compression follows the other after 0.6 s.
+  constexpr Duration kBetweenCompressions{600'000};
+  const Duration threshold = session_.figures().settings.pauseThreshold;
+  const bool tooShort = threshold <= kBetweenCompressions;
+  if (tooShort) {
+    sentences << tr("%1 s is no longer than the time between two compressions: nearly everything "
+                    "counts as hands off. Figures with it mean little.")
+                     .arg(words().plainNumber(seconds(threshold)));
+  }
+  const Severity worst = problems.count(Severity::error) > 0                 ? Severity::error
+                         : problems.count(Severity::warning) > 0 || tooShort ? Severity::warning
+                                                                             : Severity::info;
   const int size = fontMetrics().height();
   icon_->setPixmap(
       severityIcon(worst, palette().color(QPalette::WindowText), size).pixmap(size, size));

@@ -61,6 +61,9 @@ public:
                 QWidget* parent = nullptr);
   [[nodiscard]] QString text() const;
 
+protected:
+  void changeEvent(QEvent* event) override;
+
 private:
   void refresh();
   Session& session_;

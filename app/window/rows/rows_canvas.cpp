@@ -126,6 +126,17 @@ int RowsCanvas::leastHeight(int viewWidth) const {
       std::ceil(picture_->leastHeightFor(viewWidth - 2 * kMargin, look, true) + 1.5 * kMargin));
 }
 
+int RowsCanvas::mostHeight(int viewWidth) const {
+  if (!picture_) {
+    return 0;
+  }
+  papers::RowsLook look = look_.rows;
+  look.smallestShare = kSmallestShare;
+  look.rowHeight = kMost;
+  return static_cast<int>(
+      std::ceil(picture_->heightFor(viewWidth - 2 * kMargin, look, true) + 1.5 * kMargin));
+}
+
 void RowsCanvas::layOut() {
   if (!picture_) {
     return;
@@ -172,8 +183,9 @@ QRect RowsCanvas::rowRect(int index) const {
 }
 
 QRectF RowsCanvas::bandHolding(Time t) const {
-  for (int i = 0; i < rowCount(); ++i) {
-    if (picture_->row(i).holds(t)) {
+  const int last = rowCount() - 1;
+  for (int i = 0; i <= last; ++i) {
+    if (t < picture_->row(i).end || i == last) {
       return placed()->rowRect(i);
     }
   }

@@ -29,8 +29,11 @@ public:
   void setViewHeight(int height);
   /// The least height of a view this wide in which the whole rescue is seen at once.
   [[nodiscard]] int leastHeight(int viewWidth) const;
+  /// More than this the rows cannot use.
+  [[nodiscard]] int mostHeight(int viewWidth) const;
   [[nodiscard]] QSize sizeHint() const override;
-  /// The band of the row that holds a moment, in this widget's coordinates; empty if none does.
+  /// The band of the row that holds a moment, in this widget's coordinates: the first or the last
+  /// one's for a moment before or after all rows; empty without rows.
   [[nodiscard]] QRectF bandHolding(Time t) const;
   [[nodiscard]] const papers::RowsOverlay& overlay() const { return overlay_; }
 

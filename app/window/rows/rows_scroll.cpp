@@ -18,14 +18,27 @@ RowsScroll::RowsScroll(QWidget* canvas, QWidget* parent) : QScrollArea(parent) {
 
 void RowsScroll::revealBand(const QRectF& band) {
   if (!band.isEmpty()) {
-    ensureVisible(width() / 2, static_cast<int>(band.center().y()), 0,
-                  static_cast<int>(band.height()));
+    // With its words above; whole where the view has the room.
+    const int above =
+        std::min(static_cast<int>(band.height()), std::max(0, (viewport()->height() - 2) / 2));
+    ensureVisible(width() / 2, static_cast<int>(band.center().y()), 0, above);
   }
 }
 
 void RowsScroll::resizeEvent(QResizeEvent* event) {
   QScrollArea::resizeEvent(event);
   emit viewHeightChanged(viewport()->height());
+}
+
+bool RowsScroll::eventFilter(QObject* watched, QEvent* event) {
+  const bool laidOut = watched == widget() && event->type() == QEvent::Resize;
+  const bool other = QScrollArea::eventFilter(watched, event);
+  if (laidOut && kept_) {
+    // The scroll bar knows its new range only after this.
+    QMetaObject::invokeMethod(
+        this, [this] { revealBand(kept_()); }, Qt::QueuedConnection);
+  }
+  return other;
 }
 
 double rowHeightFor(const papers::RowsPicture& picture, const papers::RowsLook& look, double width,

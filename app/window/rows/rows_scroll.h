@@ -5,6 +5,8 @@
 
 #include <QScrollArea>
 
+#include <functional>
+
 namespace afterbeat::window {
 
 /// Holds a canvas of rows and brings a row into view.
@@ -16,6 +18,8 @@ public:
   explicit RowsScroll(QWidget* canvas, QWidget* parent = nullptr);
   /// Scrolls to a row's band; an empty one moves nothing.
   void revealBand(const QRectF& band);
+  /// The band that stays in view when rows get another size.
+  void setKept(std::function<QRectF()> band) { kept_ = std::move(band); }
 
 signals:
   /// The height in view changed.
@@ -23,6 +27,10 @@ signals:
 
 protected:
   void resizeEvent(QResizeEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+  std::function<QRectF()> kept_;
 };
 
 /// The height of a row, from `least` to `most`, with which rows and legend fill `room` at this

@@ -8,10 +8,12 @@ RowsView::RowsView(Session& session, Selection& selection, QWidget* parent)
     : RowsScroll(new RowsCanvas(session, selection), parent),
       canvas_(static_cast<RowsCanvas*>(widget())) {
   connect(this, &RowsScroll::viewHeightChanged, canvas_, &RowsCanvas::setViewHeight);
-  connect(&selection, &Selection::stretchChanged, this, [this, &selection] {
+  const auto chosen = [this, &selection] {
     const Interval& stretch = selection.stretch();
-    revealBand(canvas_->bandHolding(stretch.begin + stretch.length() / 2));
-  });
+    return canvas_->bandHolding(stretch.begin + stretch.length() / 2);
+  };
+  setKept(chosen);
+  connect(&selection, &Selection::stretchChanged, this, [this, chosen] { revealBand(chosen()); });
 }
 
 } // namespace afterbeat::window

@@ -1,5 +1,6 @@
 #include "app/window/session/folder.h"
 
+#include "app/window/session/shelf.h"
 #include "core/bytes/byte_source.h"
 #include "core/record/wall_clock.h"
 #include "core/resuslog/read_log.h"
@@ -41,10 +42,13 @@ FoundRecording look(const QFileInfo& info, const QDir& folder) {
   found.name = folder.relativeFilePath(found.path);
   found.bytes = info.size();
   found.when = info.lastModified();
+  found.unusable = found.bytes == 0;
   if (info.suffix().compare("resuslog", Qt::CaseInsensitive) != 0) {
     return found;
   }
-  if (const auto record = beginOf(found.path)) {
+  const auto record = beginOf(found.path);
+  found.unusable = !record;
+  if (record) {
     found.header = record->header;
     if (const auto wall = wallTimeAt(*record, Time{})) {
       const QString text = QString::fromStdString(formatDate(*wall)) + QLatin1Char('T') +
@@ -59,27 +63,47 @@ FoundRecording look(const QFileInfo& info, const QDir& folder) {
   return found;
 }
 
+void sort(QList<FoundRecording>& all) {
+  std::stable_sort(all.begin(), all.end(), [](const FoundRecording& a, const FoundRecording& b) {
+    if (a.unusable != b.unusable) {
+      return b.unusable;
+    }
+    return a.when == b.when ? a.name < b.name : a.when > b.when;
+  });
+}
+
 } // namespace
+
+FoundRecordings lookAtFiles(const QStringList& paths, const std::atomic<bool>& cancelled) {
+  FoundRecordings found;
+  for (const QString& path : paths) {
+    const QFileInfo info(path);
+    if (cancelled || !info.isFile()) {
+      continue;
+    }
+    FoundRecording one = look(info, info.absoluteDir());
+    one.unusable = one.unusable || !info.isReadable();
+    found.recordings << one;
+  }
+  sort(found.recordings);
+  return found;
+}
 
 FoundRecordings findRecordings(const QString& folder, const std::atomic<bool>& cancelled) {
   FoundRecordings found;
   const QDir root(folder);
   QDirIterator files(folder, QDir::Files | QDir::Readable, QDirIterator::Subdirectories);
-  static const QStringList endings{"resuslog", "hea", "csv", "tsv"};
   for (int seen = 0; files.hasNext() && !cancelled; ++seen) {
     if (seen == kMostFiles) {
       found.more = true;
       break;
     }
     files.next();
-    if (endings.contains(files.fileInfo().suffix().toLower())) {
+    if (looksLikeRecording(files.fileName())) {
       found.recordings << look(files.fileInfo(), root);
     }
   }
-  std::stable_sort(found.recordings.begin(), found.recordings.end(),
-                   [](const FoundRecording& a, const FoundRecording& b) {
-                     return a.when == b.when ? a.name < b.name : a.when > b.when;
-                   });
+  sort(found.recordings);
   return found;
 }
 

@@ -6,6 +6,7 @@
 #include <QDateTime>
 #include <QList>
 #include <QString>
+#include <QStringList>
 
 #include <atomic>
 #include <optional>
@@ -23,10 +24,12 @@ struct FoundRecording {
   /// The record's own begin where its clock was set, else when the file was last written.
   QDateTime when;
   bool whenFromRecord = false;
+  /// It is empty, or begins like no recording: listed, and last.
+  bool unusable = false;
 };
 
 struct FoundRecordings {
-  /// Newest first.
+  /// Newest first; those that can hardly be opened last.
   QList<FoundRecording> recordings;
   /// There were more files than are looked at.
   bool more = false;
@@ -37,5 +40,9 @@ struct FoundRecordings {
 inline constexpr int kMostFiles = 5000;
 [[nodiscard]] FoundRecordings findRecordings(const QString& folder,
                                              const std::atomic<bool>& cancelled);
+
+/// The same of files that were named one by one; folders and what is not there are left out.
+[[nodiscard]] FoundRecordings lookAtFiles(const QStringList& paths,
+                                          const std::atomic<bool>& cancelled);
 
 } // namespace afterbeat::window

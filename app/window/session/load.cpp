@@ -8,7 +8,10 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <array>
 #include <filesystem>
+#include <iterator>
+#include <string_view>
 #include <thread>
 
 namespace afterbeat::window {
@@ -56,8 +59,21 @@ bool endsLikeLog(const QString& path) {
   return QFileInfo(path).suffix().compare("resuslog", Qt::CaseInsensitive) == 0;
 }
 
-Refused refusedFile(const QString& detail) {
-  return {tr("The file could not be read: %1.").arg(detail), tr("Nothing was changed on the disk."),
+/// A clause of the readers in the reader's language, where it is one of the usual ones.
+QString clause(const std::string& english) {
+  static const char* const known[] = {
+      QT_TRANSLATE_NOOP("afterbeat::window", "no such file or folder"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "it is a folder"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "access is not allowed"),
+      QT_TRANSLATE_NOOP("afterbeat::window", "it is not an ordinary file"),
+  };
+  const auto* const found = std::find(std::begin(known), std::end(known), english);
+  return found == std::end(known) ? QString::fromStdString(english) : tr(*found);
+}
+
+Refused refusedFile(const std::string& detail) {
+  return {tr("The file could not be read: %1.").arg(clause(detail)),
+          tr("Nothing was changed on the disk."),
           tr("Check that the file is still there and that you may read it, or copy it to this "
              "computer and open the copy."),
           false, false};
@@ -67,7 +83,7 @@ Refused refusedFor(const Refusal& refusal) {
   const QString unchanged = tr("The file itself was not changed.");
   switch (refusal.kind) {
   case RefusalKind::unreadableFile:
-    return refusedFile(QString::fromStdString(refusal.detail));
+    return refusedFile(refusal.detail);
   case RefusalKind::noHeader:
     return {tr("The first line of this file is not the header of an event log, so the program "
                "cannot tell when it was recorded and what it is."),
@@ -93,6 +109,28 @@ Refused refusedFor(const Refusal& refusal) {
             false, false};
   }
   return {};
+}
+
+/// No line of its begin looks like a line of a log.
+bool holdsNoLine(const QString& path) {
+  auto source = openFile(filePath(path));
+  if (!source) {
+    return false;
+  }
+  std::array<char, 64U << 10U> begin{};
+  const auto got = (*source)->read(0, begin);
+  const std::string_view text(begin.data(), got ? *got : 0);
+  const auto line = text.find("\n{");
+  return line == std::string_view::npos ||
+         text.substr(0, line).find('\0') != std::string_view::npos;
+}
+
+Refused refusedUnknown() {
+  return {tr("This is not a recording that Afterbeat knows."),
+          tr("The file itself was not changed."),
+          tr("Afterbeat opens event logs (.resuslog), WFDB records (.hea with its files beside it) "
+             "and observer's notes as CSV."),
+          false, false};
 }
 
 Refused refusedImport(const std::string& sentence) {
@@ -144,7 +182,7 @@ tl::expected<Read, Refused> readFile(const LoadOrder& order, LoadWatch& watch) {
   }
   auto source = openFile(filePath(order.path));
   if (!source) {
-    return tl::unexpected(refusedFile(QString::fromStdString(source.error().what)));
+    return tl::unexpected(refusedFile(source.error().what));
   }
   WatchedSource watched(**source, watch);
   ReadOptions options;
@@ -160,6 +198,9 @@ tl::expected<Read, Refused> readFile(const LoadOrder& order, LoadWatch& watch) {
     if (auto other = import(order.path)) {
       return Read{std::move(*other), true};
     }
+  }
+  if (file.error().kind == RefusalKind::noHeader && holdsNoLine(order.path)) {
+    return tl::unexpected(refusedUnknown());
   }
   return tl::unexpected(refusedFor(file.error()));
 }

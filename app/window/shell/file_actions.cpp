@@ -2,6 +2,7 @@
 
 #include "app/window/look/remembered.h"
 #include "app/window/session/session.h"
+#include "app/window/session/shelf.h"
 
 #include <QAction>
 #include <QFileDialog>
@@ -20,7 +21,11 @@ FileActions::FileActions(Session& session, QWidget* parent)
       nextRecord_(make(tr("&Next record of the file"), Qt::CTRL | Qt::Key_PageDown,
                        &FileActions::showNext)),
       previousRecord_(make(tr("P&revious record of the file"), Qt::CTRL | Qt::Key_PageUp,
-                           &FileActions::showPrevious)) {
+                           &FileActions::showPrevious)),
+      nextFile_(make(tr("Next recording of the f&older"), Qt::ALT | Qt::Key_PageDown,
+                     &FileActions::openNext)),
+      previousFile_(make(tr("Previous recording of the fo&lder"), Qt::ALT | Qt::Key_PageUp,
+                         &FileActions::openPrevious)) {
   const auto anyway = [this](const QString& text, int number, RecordKind kind) {
     auto* action = new QAction(text, this);
     action->setShortcut(QKeySequence(QStringLiteral("Ctrl+U, %1").arg(number)));
@@ -93,6 +98,26 @@ void FileActions::showPrevious() {
   }
 }
 
+void FileActions::openNext() {
+  openNeighbour(true);
+}
+
+void FileActions::openPrevious() {
+  openNeighbour(false);
+}
+
+void FileActions::openNeighbour(bool forward) {
+  const QString here = QFileInfo(session_.path()).absoluteFilePath();
+  const QStringList shelf = shelf_.contains(here) ? shelf_ : recordingsBeside(here);
+  const QString next = neighbourOn(shelf, here, forward);
+  if (!next.isEmpty()) {
+    emit fileChosen(next);
+  } else {
+    emit nowhere(forward ? tr("This is the last recording of the folder.")
+                         : tr("This is the first recording of the folder."));
+  }
+}
+
 void FileActions::fillRecent(QMenu* menu) {
   menu->addActions(recent_);
 }
@@ -115,6 +140,8 @@ void FileActions::follow() {
   const std::size_t records = session_.hasRecord() ? session_.loaded().file->records.size() : 0;
   close_->setEnabled(ready || session_.state() == Session::State::refused);
   stop_->setEnabled(session_.state() == Session::State::loading);
+  nextFile_->setEnabled(close_->isEnabled());
+  previousFile_->setEnabled(close_->isEnabled());
   nextRecord_->setEnabled(ready && session_.loaded().shown + 1 < records);
   previousRecord_->setEnabled(ready && session_.loaded().shown > 0);
   const bool refused =

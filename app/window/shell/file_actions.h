@@ -5,6 +5,7 @@
 
 #include <QList>
 #include <QObject>
+#include <QStringList>
 
 class QAction;
 class QMenu;
@@ -25,12 +26,20 @@ public:
   [[nodiscard]] QAction* stop() const { return stop_; }
   /// Next and previous record of the file.
   [[nodiscard]] QList<QAction*> records() const { return {nextRecord_, previousRecord_}; }
+  /// Next and previous recording of the folder, or of the list it was chosen from.
+  [[nodiscard]] QList<QAction*> files() const { return {nextFile_, previousFile_}; }
+  /// The recordings among which the next one opened was chosen; those of its folder without.
+  void setShelf(const QStringList& paths) { shelf_ = paths; }
   /// Open the refused file anyway as a rescue, a drill, a test.
   [[nodiscard]] const QList<QAction*>& madeUp() const { return madeUp_; }
   void fillRecent(QMenu* menu);
 
 signals:
   void folderChosen(const QString& path);
+  /// Another recording is wanted.
+  void fileChosen(const QString& path);
+  /// There was nothing to go to; a sentence.
+  void nowhere(const QString& sentence);
 
 private:
   void ask();
@@ -42,11 +51,16 @@ private:
   void stopReading();
   void showNext();
   void showPrevious();
+  void openNext();
+  void openPrevious();
+  void openNeighbour(bool forward);
 
   Session& session_;
   QWidget* window_;
-  QAction *open_, *openFolder_, *close_, *stop_, *nextRecord_, *previousRecord_;
+  QAction *open_, *openFolder_, *close_, *stop_, *nextRecord_, *previousRecord_, *nextFile_,
+      *previousFile_;
   QList<QAction*> madeUp_, recent_;
+  QStringList shelf_;
 };
 
 } // namespace afterbeat::window

@@ -30,30 +30,34 @@ QString lineFor(const FoundRecording& found) {
       parts << FolderPage::tr("synthetic");
     }
   }
+  if (found.unusable) {
+    parts << (found.bytes == 0 ? FolderPage::tr("empty")
+                               : FolderPage::tr("begins like no recording"));
+  }
   parts << QDir::toNativeSeparators(found.name) << locale.formattedDataSize(found.bytes, 0);
   return parts.join(QStringLiteral("  ·  "));
 }
 
 } // namespace
 
-FolderPage::FolderPage(QAction* open, QWidget* parent)
-    : Page(parent, kListWidth), name_(nullptr), said_(nullptr), list_(new QListWidget(this)) {
-  addHeading(tr("Which recording?"));
-  name_ = addSentence({});
-  said_ = addSentence({});
+FolderPage::FolderPage(const QList<QAction*>& others, QWidget* parent)
+    : Page(parent, kListWidth), heading_(addHeading(tr("Which recording?"))),
+      name_(addSentence({})), said_(addSentence({})),
+      open_(new QPushButton(tr("Open this recording   (Enter)"), this)),
+      list_(new QListWidget(this)) {
   list_->setAccessibleName(tr("Recordings in the folder, newest first"));
   list_->setTextElideMode(Qt::ElideMiddle);
   list_->setUniformItemSizes(true);
   list_->setSpacing(2);
   list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   column_->addWidget(list_);
-  auto* other = new QPushButton(open->text(), this);
-  other->setAccessibleName(open->text());
-  connect(other, &QPushButton::clicked, open, &QAction::trigger);
-  column_->addWidget(other, 0, Qt::AlignLeft);
-  connect(list_, &QListWidget::itemActivated, this, [this](const QListWidgetItem* item) {
-    emit chosen(item->data(Qt::UserRole).toString());
-  });
+  open_->setAccessibleName(tr("Open this recording"));
+  connect(open_, &QPushButton::clicked, this, &FolderPage::openChosen);
+  column_->addWidget(open_, 0, Qt::AlignLeft);
+  for (QAction* action : others) {
+    column_->addWidget(buttonFor(action, this), 0, Qt::AlignLeft);
+  }
+  connect(list_, &QListWidget::itemActivated, this, &FolderPage::openChosen);
 }
 
 FolderPage::~FolderPage() {
@@ -64,16 +68,30 @@ FolderPage::~FolderPage() {
 }
 
 void FolderPage::lookInto(const QString& folder) {
+  search(QDir::toNativeSeparators(folder), [folder](const std::atomic<bool>& cancelled) {
+    return findRecordings(folder, cancelled);
+  });
+}
+
+void FolderPage::lookAt(const QStringList& paths) {
+  search(tr("%1 files").arg(paths.size()),
+         [paths](const std::atomic<bool>& cancelled) { return lookAtFiles(paths, cancelled); });
+}
+
+void FolderPage::search(const QString& where,
+                        std::function<FoundRecordings(const std::atomic<bool>&)> find) {
   if (cancelled_) {
     *cancelled_ = true;
   }
   cancelled_ = std::make_shared<std::atomic<bool>>(false);
-  name_->setText(QDir::toNativeSeparators(folder));
+  heading_->setText(tr("Which recording?"));
+  name_->setText(where);
   said_->setText(tr("Looking for recordings…"));
   list_->clear();
   list_->hide();
-  pool_.start([this, folder, cancelled = cancelled_] {
-    const FoundRecordings found = findRecordings(folder, *cancelled);
+  open_->hide();
+  pool_.start([this, find = std::move(find), cancelled = cancelled_] {
+    const FoundRecordings found = find(*cancelled);
     QMetaObject::invokeMethod(
         this,
         [this, found, cancelled] {
@@ -85,6 +103,20 @@ void FolderPage::lookInto(const QString& folder) {
   });
 }
 
+void FolderPage::openChosen() {
+  if (const QListWidgetItem* item = list_->currentItem()) {
+    emit chosen(item->data(Qt::UserRole).toString());
+  }
+}
+
+QStringList FolderPage::paths() const {
+  QStringList all;
+  for (int i = 0; i < list_->count(); ++i) {
+    all << list_->item(i)->data(Qt::UserRole).toString();
+  }
+  return all;
+}
+
 void FolderPage::show(const FoundRecordings& found) {
   for (const FoundRecording& recording : found.recordings) {
     auto* item = new QListWidgetItem(lineFor(recording), list_);
@@ -92,6 +124,7 @@ void FolderPage::show(const FoundRecordings& found) {
     item->setToolTip(QDir::toNativeSeparators(recording.path));
   }
   const auto count = found.recordings.size();
+  heading_->setText(count == 0 ? tr("No recording found") : tr("Which recording?"));
   if (count == 0) {
     said_->setText(
         tr("No recording was found in this folder or the folders in it. Nothing was changed. "
@@ -105,6 +138,7 @@ void FolderPage::show(const FoundRecordings& found) {
                        : tr("The newest is at the top. Enter opens it; the files are only read."));
   }
   list_->setVisible(count > 0);
+  open_->setVisible(count > 0);
   fitList();
   emit listed();
   if (count == 1) {
@@ -124,7 +158,7 @@ void FolderPage::fitList() {
 }
 
 QString FolderPage::asText() const {
-  QStringList lines{name_->text(), said_->text()};
+  QStringList lines{heading_->text(), name_->text(), said_->text()};
   for (int i = 0; i < list_->count(); ++i) {
     lines << list_->item(i)->text();
   }

@@ -6,6 +6,7 @@
 
 #include <QThreadPool>
 
+#include <functional>
 #include <memory>
 
 class QListWidget;
@@ -16,10 +17,16 @@ class FolderPage final : public Page {
   Q_OBJECT
 
 public:
-  explicit FolderPage(QAction* open, QWidget* parent = nullptr);
+  /// `others`: what can be done instead of choosing one of the list.
+  explicit FolderPage(const QList<QAction*>& others, QWidget* parent = nullptr);
   ~FolderPage() override;
   /// Looks through a folder; `chosen` follows at once where it holds a single recording.
   void lookInto(const QString& folder);
+  /// Lists files to choose from.
+  void lookAt(const QStringList& paths);
+  /// The listed paths, as they stand.
+  [[nodiscard]] QStringList paths() const;
+  [[nodiscard]] QPushButton* openButton() const { return open_; }
   [[nodiscard]] QListWidget* list() const { return list_; }
   [[nodiscard]] QString asText() const;
 
@@ -29,10 +36,13 @@ signals:
   void chosen(const QString& path);
 
 private:
+  void search(const QString& where, std::function<FoundRecordings(const std::atomic<bool>&)> find);
+  void openChosen();
   void show(const FoundRecordings& found);
   void fitList();
 
-  QLabel *name_, *said_;
+  QLabel *heading_, *name_, *said_;
+  QPushButton* open_;
   QListWidget* list_;
   std::shared_ptr<std::atomic<bool>> cancelled_;
   /// Last: waits for a search while everything else still stands.

@@ -8,7 +8,9 @@
 #include <QDialog>
 #include <QDialogButtonBox>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
 #include <QPushButton>
@@ -96,6 +98,8 @@ Gestures inWaves() {
             QT_TRANSLATE_NOOP("afterbeat::window", "Left, Right")},
            {QT_TRANSLATE_NOOP("afterbeat::window", "Begin a ruler, and stretch it"),
             QT_TRANSLATE_NOOP("afterbeat::window", "Shift+Left, Shift+Right")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Stretch the ruler"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "drag an end")},
            {QT_TRANSLATE_NOOP("afterbeat::window", "Choose the track that the ruler measures"),
             QT_TRANSLATE_NOOP("afterbeat::window", "Up, Down")},
            {QT_TRANSLATE_NOOP("afterbeat::window", "Take the ruler and the cursor away"),
@@ -131,6 +135,54 @@ void addGestures(QTreeWidget* list, const Gestures& part) {
   }
 }
 
+void makeHeadingsBold(QTreeWidget& list) {
+  QFont bold = list.font();
+  bold.setBold(true);
+  for (int i = 0; i < list.topLevelItemCount(); ++i) {
+    list.topLevelItem(i)->setFont(0, bold);
+  }
+}
+
+/// What is typed leaves the lines that hold it; keys that move belong to the list.
+class KeySearch final : public QLineEdit {
+public:
+  KeySearch(QTreeWidget* list, QWidget* parent) : QLineEdit(parent), list_(list) {
+    setClearButtonEnabled(true);
+    connect(this, &QLineEdit::textChanged, this, &KeySearch::filter);
+  }
+
+protected:
+  void keyPressEvent(QKeyEvent* event) override {
+    const int key = event->key();
+    const bool moves = key == Qt::Key_Up || key == Qt::Key_Down || key == Qt::Key_PageUp ||
+                       key == Qt::Key_PageDown ||
+                       (text().isEmpty() && (key == Qt::Key_Home || key == Qt::Key_End));
+    if (moves) {
+      QCoreApplication::sendEvent(list_, event);
+    } else {
+      QLineEdit::keyPressEvent(event);
+    }
+  }
+
+private:
+  void filter(const QString& typed) {
+    for (int i = 0; i < list_->topLevelItemCount(); ++i) {
+      QTreeWidgetItem* group = list_->topLevelItem(i);
+      bool any = false;
+      for (int j = 0; j < group->childCount(); ++j) {
+        QTreeWidgetItem* line = group->child(j);
+        const bool fits =
+            (line->text(0) + QLatin1Char(' ') + line->text(1)).contains(typed, Qt::CaseInsensitive);
+        line->setHidden(!fits);
+        any = any || fits;
+      }
+      group->setHidden(!any);
+    }
+  }
+
+  QTreeWidget* list_;
+};
+
 /// The dialog's own menus are not open meanwhile: its button has the key of copying.
 void addCopyButton(QDialog* dialog, const QTreeWidget* list) {
   auto* buttons = dialog->findChild<QDialogButtonBox*>();
@@ -155,17 +207,29 @@ void showKeys(const QMenuBar* menus, QWidget* parent) {
   list->header()->setSectionResizeMode(0, QHeaderView::Stretch);
   list->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
   list->header()->setStretchLastSection(false);
+  // What hands do without a menu comes first: nothing else says it.
+  for (const auto part : {inRows, inWaves, inLists, inDebrief}) {
+    addGestures(list, part());
+  }
   for (const QAction* entry : menus->actions()) {
     if (entry->menu()) {
       auto* group = new QTreeWidgetItem(list, {plain(entry->text())});
       addEntries(group, entry->menu(), {});
     }
   }
-  for (const auto part : {inRows, inWaves, inLists, inDebrief}) {
-    addGestures(list, part());
-  }
+  makeHeadingsBold(*list);
   list->expandAll();
-  QDialog* dialog = dialogWith(tr("Keys"), list, parent);
+  list->setCurrentItem(list->topLevelItem(0)->child(0));
+  auto* content = new QWidget;
+  auto* search = new KeySearch(list, content);
+  search->setPlaceholderText(tr("Type to search: shock, ruler, F4 …"));
+  search->setAccessibleName(tr("Search the keys"));
+  auto* column = new QVBoxLayout(content);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->addWidget(search);
+  column->addWidget(list);
+  QDialog* dialog = dialogWith(tr("Keys"), content, parent);
+  search->setFocus(Qt::OtherFocusReason);
   addCopyButton(dialog, list);
   const int letter = list->fontMetrics().averageCharWidth();
   constexpr int kLetters = 100;

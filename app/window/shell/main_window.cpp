@@ -9,6 +9,7 @@
 #include "app/window/finding/stepping.h"
 #include "app/window/handover/handover_actions.h"
 #include "app/window/handover/handover_page.h"
+#include "app/window/handover/told_form.h"
 #include "app/window/look/appearance.h"
 #include "app/window/look/elided_label.h"
 #include "app/window/look/language.h"
@@ -27,6 +28,7 @@
 #include "app/window/shell/places_page.h"
 #include "app/window/shell/record_page.h"
 #include "app/window/shell/side_panel.h"
+#include "app/window/shell/toast.h"
 #include "app/window/waves/waves_view.h"
 
 #include <QAbstractItemView>
@@ -34,9 +36,11 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QCloseEvent>
+#include <QDesktopServices>
 #include <QDragEnterEvent>
 #include <QDropEvent>
 #include <QFileInfo>
+#include <QListWidget>
 #include <QMenu>
 #include <QMenuBar>
 #include <QMimeData>
@@ -44,6 +48,7 @@
 #include <QStatusBar>
 #include <QTimer>
 #include <QToolButton>
+#include <QUrl>
 #include <QVBoxLayout>
 
 namespace afterbeat::window {
@@ -77,26 +82,43 @@ MainWindow::MainWindow()
   connect(session_, &Session::recordChanged, this, &MainWindow::showTitle);
   connect(session_, &Session::figuresChanged, this, &MainWindow::tellComplete);
   connect(recordPage_, &RecordPage::pictureComplete, this, &MainWindow::pictureComplete);
-  connect(recordPage_->stepping(), &Stepping::nowhere, this, [this](const QString& sentence) {
-    constexpr int kReadMs = 4000;
-    statusBar()->showMessage(sentence, kReadMs);
-  });
-  connect(settings_, &FigureSettingsActions::problem, notices_, &NoticeBar::say);
-  connect(handover_, &HandoverActions::problem, notices_, &NoticeBar::say);
-  connect(debriefPage_, &DebriefPage::said, notices_, &NoticeBar::say);
-  connect(handover_, &HandoverActions::written, this, [this](const QString& path) {
-    notices_->say(tr("The handover sheet was written to %1").arg(path));
-  });
+  connectMessages();
   restoreGeometry(remembered::bytes("window/geometry"));
   showPage();
 }
 
 MainWindow::~MainWindow() = default;
 
+void MainWindow::connectMessages() {
+  const auto trouble = [this](const QString& sentence) {
+    notices_->say(sentence, NoticeBar::Kind::problem);
+  };
+  connect(settings_, &FigureSettingsActions::problem, notices_, trouble);
+  connect(handover_, &HandoverActions::problem, notices_, trouble);
+  connect(recordPage_->stepping(), &Stepping::nowhere, toast_, &Toast::say);
+  connect(files_, &FileActions::nowhere, toast_, &Toast::say);
+  connect(debriefPage_, &DebriefPage::said, toast_, &Toast::say);
+  connect(recordPage_->stepping(), &Stepping::stepped, debriefPage_, [this](const Interval& where) {
+    if (debriefPage_->isVisible()) {
+      debriefPage_->showStretch(where);
+    }
+  });
+  connect(handover_, &HandoverActions::written, notices_, [this](const QString& path) {
+    notices_->sayWritten(tr("The handover sheet was written to %1.").arg(path), path);
+  });
+  connect(handover_, &HandoverActions::printed, notices_, [this](const QString& printer) {
+    notices_->say(tr("The handover sheet was sent to the printer %1.").arg(printer),
+                  NoticeBar::Kind::done);
+  });
+  connect(notices_, &NoticeBar::wanted, this,
+          [](const QString& path) { QDesktopServices::openUrl(QUrl::fromLocalFile(path)); });
+}
+
 void MainWindow::buildPages() {
   auto* central = new QWidget(this);
   pages_ = new QStackedWidget(central);
   notices_ = new NoticeBar(central);
+  toast_ = new Toast(central);
   auto* layout = new QVBoxLayout(central);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
@@ -105,15 +127,11 @@ void MainWindow::buildPages() {
   setCentralWidget(central);
   withoutRecording_ = new QAction(tr("Sheet &without a recording…"), this);
   withoutRecording_->setShortcut(QKeySequence::New);
-  connect(withoutRecording_, &QAction::triggered, this, [this] {
-    pages_->setCurrentWidget(toldPage_);
-    toldPage_->setFocus(Qt::OtherFocusReason);
-    showTitle();
-  });
-  welcomePage_ = new WelcomePage(files_->open(), withoutRecording_);
+  connect(withoutRecording_, &QAction::triggered, this, &MainWindow::goToTold);
+  welcomePage_ = new WelcomePage(files_->open(), files_->openFolder(), withoutRecording_);
   loadingPage_ = new LoadingPage(*session_, files_->stop());
-  refusalPage_ = new RefusalPage(*session_, files_->open(), files_->madeUp());
-  folderPage_ = new FolderPage(files_->open());
+  refusalPage_ = new RefusalPage(*session_, files_->madeUp(), {files_->open(), withoutRecording_});
+  folderPage_ = new FolderPage({files_->open(), files_->openFolder(), withoutRecording_});
   places_ = new PlacesPage(*session_);
   recordPage_ = new RecordPage(*session_, *selection_);
   places_->addPlace(recordPage_, QStringLiteral("record"), tr("Record"), tr("Go to the &record"),
@@ -127,13 +145,17 @@ void MainWindow::buildPages() {
   places_->addPlace(handoverPage_, QStringLiteral("handover"), tr("Handover"),
                     tr("Go to the &handover sheet"), Qt::Key_F9);
   toldPage_ = new HandoverPage(*handover_, HandoverPage::Kind::told);
-  connect(toldPage_->back(), &QAction::triggered, this, &MainWindow::showPage);
+  connect(toldPage_->back(), &QAction::triggered, this, &MainWindow::leaveTold);
   for (QWidget* page :
        QList<QWidget*>{welcomePage_, loadingPage_, refusalPage_, folderPage_, places_, toldPage_}) {
     pages_->addWidget(page);
   }
   connect(welcomePage_, &WelcomePage::openRecent, this, &MainWindow::openFile);
-  connect(folderPage_, &FolderPage::chosen, this, &MainWindow::openFile);
+  connect(folderPage_, &FolderPage::chosen, this, [this](const QString& path) {
+    files_->setShelf(folderPage_->paths());
+    openFile(path);
+  });
+  connect(files_, &FileActions::fileChosen, this, &MainWindow::openFile);
   connect(files_, &FileActions::folderChosen, this, &MainWindow::openFile);
 }
 
@@ -163,6 +185,8 @@ void MainWindow::buildMenus() {
   settings_->fill(record);
   record->addSeparator();
   record->addActions(files_->records());
+  record->addSeparator();
+  record->addActions(files_->files());
 
   QMenu* figures = menuBar()->addMenu(tr("Fi&gures"));
   figures->addActions(recordPage_->headlines()->actions());
@@ -172,9 +196,10 @@ void MainWindow::buildMenus() {
   figures->addActions(recordPage_->panel()->actions());
   figures->addActions(recordPage_->lower()->actions());
   figures->addSeparator();
-  entry(figures, tr("&Copy the list as text"), QKeySequence::Copy, [] {
+  entry(figures, tr("&Copy the list as text"), QKeySequence::Copy, [this] {
     if (const auto* list = qobject_cast<QAbstractItemView*>(QApplication::focusWidget())) {
       QApplication::clipboard()->setText(tabbedText(*list));
+      toast_->say(tr("The list was copied as text."));
     }
   });
 
@@ -203,7 +228,8 @@ void MainWindow::buildMenus() {
   QMenu* view = menuBar()->addMenu(tr("&View"));
   view->addMenu(tr("&Colours"))->addActions(appearance_->modeActions());
   auto* languages = new LanguageActions(this);
-  connect(languages, &LanguageActions::chose, notices_, &NoticeBar::say);
+  connect(languages, &LanguageActions::chose, notices_,
+          [this](const QString& sentence) { notices_->say(sentence); });
   view->addMenu(tr("&Language"))->addActions(languages->actions());
   view->addActions(appearance_->typeActions());
   view->addSeparator();
@@ -260,6 +286,43 @@ void MainWindow::openFile(const QString& path) {
   session_->open(info.absoluteFilePath());
 }
 
+void MainWindow::openFiles(const QStringList& paths) {
+  if (paths.size() < 2) {
+    openFile(paths.value(0));
+    return;
+  }
+  notices_->hide();
+  session_->close();
+  pages_->setCurrentWidget(folderPage_);
+  QStringList files;
+  for (const QString& path : paths) {
+    files << QFileInfo(path).absoluteFilePath();
+  }
+  folderPage_->lookAt(files);
+}
+
+void MainWindow::goToTold() {
+  if (pages_->currentWidget() == toldPage_) {
+    return;
+  }
+  beforeTold_ = pages_->currentWidget();
+  // The next sheet is another person's.
+  toldPage_->form()->startAnew();
+  pages_->setCurrentWidget(toldPage_);
+  toldPage_->setFocus(Qt::OtherFocusReason);
+  showTitle();
+}
+
+void MainWindow::leaveTold() {
+  if (beforeTold_ == folderPage_) {
+    pages_->setCurrentWidget(folderPage_);
+    folderPage_->list()->setFocus(Qt::OtherFocusReason);
+    showTitle();
+    return;
+  }
+  showPage();
+}
+
 void MainWindow::showPage() {
   switch (session_->state()) {
   case Session::State::empty:
@@ -278,7 +341,11 @@ void MainWindow::showPage() {
     QTimer::singleShot(0, this, &MainWindow::pictureComplete);
     break;
   case Session::State::ready:
-    pages_->setCurrentWidget(places_);
+    if (pages_->currentWidget() != places_) {
+      pages_->setCurrentWidget(places_);
+      // Keys belong to the place that is shown, not to the buttons over it.
+      places_->place()->setFocus(Qt::OtherFocusReason);
+    }
     break;
   }
   showTitle();
@@ -319,12 +386,13 @@ void MainWindow::dropEvent(QDropEvent* event) {
     return;
   }
   event->acceptProposedAction();
-  openFile(urls.front().toLocalFile());
-  if (urls.size() > 1) {
-    notices_->say(tr("One recording is shown at a time: %1. The other %2 were not opened.")
-                      .arg(urls.front().fileName())
-                      .arg(urls.size() - 1));
+  QStringList paths;
+  for (const QUrl& url : urls) {
+    if (url.isLocalFile()) {
+      paths << url.toLocalFile();
+    }
   }
+  openFiles(paths);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -25,6 +25,7 @@ class RefusalPage;
 class Replay;
 class Selection;
 class Session;
+class Toast;
 class WelcomePage;
 
 class MainWindow final : public QMainWindow {
@@ -37,6 +38,8 @@ public:
   /// Reads a file and shows it, or says why it cannot. Of a folder: the recordings in it to choose
   /// from, or the only one.
   void openFile(const QString& path);
+  /// Several: lists them to choose from.
+  void openFiles(const QStringList& paths);
   [[nodiscard]] Session& session() const { return *session_; }
   [[nodiscard]] Selection& selection() const { return *selection_; }
   [[nodiscard]] PlacesPage* places() const { return places_; }
@@ -46,6 +49,8 @@ public:
   [[nodiscard]] RefusalPage* refusalPage() const { return refusalPage_; }
   [[nodiscard]] FolderPage* folderPage() const { return folderPage_; }
   [[nodiscard]] NoticeBar* notices() const { return notices_; }
+  [[nodiscard]] Toast* toast() const { return toast_; }
+  [[nodiscard]] FileActions* files() const { return files_; }
   [[nodiscard]] HandoverActions& handover() const { return *handover_; }
   [[nodiscard]] HandoverPage* handoverPage() const { return handoverPage_; }
   /// The sheet where there is no recording.
@@ -69,6 +74,9 @@ private:
   void buildPages();
   void buildMenus();
   void buildStatusBar();
+  void connectMessages();
+  void goToTold();
+  void leaveTold();
   void showPage();
   void tellComplete();
   void showTitle();
@@ -92,6 +100,9 @@ private:
   HandoverPage* toldPage_ = nullptr;
   QAction* withoutRecording_ = nullptr;
   NoticeBar* notices_ = nullptr;
+  Toast* toast_ = nullptr;
+  /// What stood in the window when the sheet without a recording was asked for.
+  QWidget* beforeTold_ = nullptr;
   ElidedLabel* settingsText_ = nullptr;
 };
 

@@ -1,5 +1,6 @@
 #include "app/window/shell/pages.h"
 
+#include "app/window/look/look.h"
 #include "app/window/session/session.h"
 
 #include <QAction>
@@ -7,6 +8,7 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPainter>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QTimer>
@@ -18,7 +20,8 @@ namespace {
 
 constexpr int kRecentShown = 4;
 
-/// A button that does what an action does, and says its key.
+} // namespace
+
 QPushButton* buttonFor(QAction* action, QWidget* parent) {
   const QString key = action->shortcut().toString(QKeySequence::NativeText);
   auto* button = new QPushButton(
@@ -28,8 +31,6 @@ QPushButton* buttonFor(QAction* action, QWidget* parent) {
   QObject::connect(button, &QPushButton::clicked, action, &QAction::trigger);
   return button;
 }
-
-} // namespace
 
 Page::Page(QWidget* parent, int columnWidth) : QWidget(parent) {
   setAutoFillBackground(true);
@@ -80,12 +81,15 @@ void Page::changeEvent(QEvent* event) {
   }
 }
 
-WelcomePage::WelcomePage(QAction* open, QAction* withoutRecording, QWidget* parent) : Page(parent) {
+WelcomePage::WelcomePage(QAction* open, QAction* openFolder, QAction* withoutRecording,
+                         QWidget* parent)
+    : Page(parent) {
   addHeading(tr("Open a recording"));
   addSentence(tr("Drop a file or the device's card folder on this window, or open one: an event "
                  "log (.resuslog), a WFDB record "
                  "(.hea), or an observer's notes (.csv)."));
   column_->addWidget(buttonFor(open, this), 0, Qt::AlignLeft);
+  column_->addWidget(buttonFor(openFolder, this), 0, Qt::AlignLeft);
   addSentence(tr("The file is only read, never changed. You then see the whole rescue, its figures "
                  "with their working, and the handover sheet is one key away."));
   addSentence(tr("There is no recording? Type what the device or people said and print the same "
@@ -116,18 +120,47 @@ void WelcomePage::showRecent(const QStringList& paths) {
   }
 }
 
+namespace {
+
+/// A bar whose ground and filling can be told from the page.
+class ProgressLine final : public QProgressBar {
+public:
+  using QProgressBar::QProgressBar;
+
+protected:
+  void paintEvent(QPaintEvent*) override {
+    const Look look = Look::of(palette(), font());
+    QPainter painter(this);
+    const QRectF frame = QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5);
+    painter.setPen(QPen(look.faintInk, 1));
+    painter.setBrush(look.panel);
+    painter.drawRect(frame);
+    const double share = maximum() > 0 ? static_cast<double>(value()) / maximum() : 0;
+    painter.fillRect(QRectF(2, 2, (width() - 4) * share, height() - 4), look.accent);
+  }
+};
+
+} // namespace
+
 LoadingPage::LoadingPage(Session& session, QAction* stop, QWidget* parent)
-    : Page(parent), session_(session), bar_(new QProgressBar(this)), tick_(new QTimer(this)) {
+    : Page(parent), session_(session), bar_(new ProgressLine(this)), tick_(new QTimer(this)) {
   addHeading(tr("Reading"));
   name_ = addSentence({});
   bar_->setRange(0, 1000);
   bar_->setTextVisible(false);
   bar_->setAccessibleName(tr("How much of the file was read"));
   column_->addWidget(bar_);
+  share_ = addSentence({});
   column_->addWidget(buttonFor(stop, this), 0, Qt::AlignLeft);
   tick_->setInterval(50);
-  connect(tick_, &QTimer::timeout, this,
-          [this] { bar_->setValue(static_cast<int>(session_.progress() * 1000)); });
+  connect(tick_, &QTimer::timeout, this, [this] {
+    bar_->setValue(static_cast<int>(session_.progress() * 1000));
+    const auto size = static_cast<double>(QFileInfo(session_.path()).size());
+    share_->setText(
+        tr("%1 of %2 were read")
+            .arg(locale().formattedDataSize(static_cast<qint64>(size * session_.progress())),
+                 locale().formattedDataSize(static_cast<qint64>(size))));
+  });
 }
 
 void LoadingPage::showEvent(QShowEvent* event) {
@@ -141,8 +174,8 @@ void LoadingPage::hideEvent(QHideEvent* event) {
   tick_->stop();
 }
 
-RefusalPage::RefusalPage(Session& session, QAction* open, const QList<QAction*>& madeUp,
-                         QWidget* parent)
+RefusalPage::RefusalPage(Session& session, const QList<QAction*>& madeUp,
+                         const QList<QAction*>& instead, QWidget* parent)
     : Page(parent), session_(session) {
   addHeading(tr("This file cannot be shown"));
   name_ = addSentence({});
@@ -153,7 +186,9 @@ RefusalPage::RefusalPage(Session& session, QAction* open, const QList<QAction*>&
     anyway_ << buttonFor(action, this);
     column_->addWidget(anyway_.back(), 0, Qt::AlignLeft);
   }
-  column_->addWidget(buttonFor(open, this), 0, Qt::AlignLeft);
+  for (QAction* action : instead) {
+    column_->addWidget(buttonFor(action, this), 0, Qt::AlignLeft);
+  }
   connect(&session_, &Session::stateChanged, this, &RefusalPage::refresh);
 }
 

@@ -17,6 +17,9 @@ namespace afterbeat::window {
 
 class Session;
 
+/// A button that does what an action does, and says its key.
+[[nodiscard]] QPushButton* buttonFor(QAction* action, QWidget* parent);
+
 /// A calm column of text in the middle of the window.
 class Page : public QWidget {
   Q_OBJECT
@@ -41,7 +44,8 @@ class WelcomePage final : public Page {
   Q_OBJECT
 
 public:
-  WelcomePage(QAction* open, QAction* withoutRecording, QWidget* parent = nullptr);
+  WelcomePage(QAction* open, QAction* openFolder, QAction* withoutRecording,
+              QWidget* parent = nullptr);
   /// Up to four buttons for files opened lately.
   void showRecent(const QStringList& paths);
 
@@ -68,6 +72,7 @@ private:
   Session& session_;
   QLabel* name_;
   QProgressBar* bar_;
+  QLabel* share_;
   QTimer* tick_;
 };
 
@@ -76,7 +81,8 @@ class RefusalPage final : public Page {
   Q_OBJECT
 
 public:
-  RefusalPage(Session& session, QAction* open, const QList<QAction*>& madeUp,
+  /// `instead`: what can be done with another file, or without one.
+  RefusalPage(Session& session, const QList<QAction*>& madeUp, const QList<QAction*>& instead,
               QWidget* parent = nullptr);
   [[nodiscard]] QString asText() const;
 

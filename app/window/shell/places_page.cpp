@@ -2,6 +2,7 @@
 
 #include "app/window/look/remembered.h"
 #include "app/window/shell/header_strip.h"
+#include "app/window/shell/incomplete_strip.h"
 #include "app/window/shell/place_button.h"
 
 #include <QAction>
@@ -19,7 +20,8 @@ const QString kRemembered = QStringLiteral("place");
 } // namespace
 
 PlacesPage::PlacesPage(Session& session, QWidget* parent)
-    : QWidget(parent), header_(new HeaderStrip(session, this)), switch_(new QHBoxLayout),
+    : QWidget(parent), header_(new HeaderStrip(session, this)),
+      incomplete_(new IncompleteStrip(session, this)), switch_(new QHBoxLayout),
       stack_(new QStackedWidget(this)), group_(new QActionGroup(this)) {
   switch_->setSpacing(2);
   header_->addToEnd(switch_);
@@ -27,6 +29,7 @@ PlacesPage::PlacesPage(Session& session, QWidget* parent)
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
   layout->addWidget(header_);
+  layout->addWidget(incomplete_);
   layout->addWidget(stack_, 1);
   connect(stack_, &QStackedWidget::currentChanged, this, &PlacesPage::markChosen);
 }

@@ -14,6 +14,7 @@ class QStackedWidget;
 namespace afterbeat::window {
 
 class HeaderStrip;
+class IncompleteStrip;
 class Session;
 
 class PlacesPage final : public QWidget {
@@ -22,6 +23,8 @@ class PlacesPage final : public QWidget {
 public:
   explicit PlacesPage(Session& session, QWidget* parent = nullptr);
   [[nodiscard]] HeaderStrip* header() const { return header_; }
+  /// What is missing from a recording that is not whole; over every place.
+  [[nodiscard]] IncompleteStrip* incomplete() const { return incomplete_; }
   /// Adds a place at the end of the switch. `key` names it in what is remembered: the place of the
   /// last use is shown again. `action` is the menu's text for going there.
   void addPlace(QWidget* place, const QString& key, const QString& name, const QString& action,
@@ -41,6 +44,7 @@ private:
   void markChosen();
 
   HeaderStrip* header_;
+  IncompleteStrip* incomplete_;
   QHBoxLayout* switch_;
   QStackedWidget* stack_;
   QActionGroup* group_;

@@ -20,6 +20,7 @@
 
 #include <QAction>
 #include <QSplitter>
+#include <QTabBar>
 #include <QTableView>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -152,7 +153,8 @@ void RecordPage::fitWaves() {
   const bool tracks = waves_->hasTracks();
   const bool alone = lower_->count() == 1;
   lower_->setMaximumHeight(tracks || !alone ? QWIDGETSIZE_MAX : waves_->sizeHint().height());
-  lower_->setMinimumHeight(tracks || !alone ? kLeastLower : 0);
+  const int readable = waves_->leastHeight() + lower_->tabBar()->sizeHint().height();
+  lower_->setMinimumHeight(tracks ? std::max(kLeastLower, readable) : !alone ? kLeastLower : 0);
   if (newRecord_ && !alone) {
     lower_->setCurrentIndex(tracks ? 0 : 1);
   }
@@ -169,20 +171,20 @@ void RecordPage::shareRoom() {
   if (sharedByHand_ || !session_.hasRecord() || (!waves_->hasTracks() && lower_->count() == 1)) {
     return;
   }
-  // The whole rescue in view goes before all tracks in view, where neither has to be tiny; at most
-  // half of the room goes to the waves.
+  // Waves that can be read and the whole rescue in view, where there is room for both; then rows
+  // take what they can use, and the waves the rest. Where there is not, half and half.
   constexpr int kOtherStrips = 190;
   const int room = down_->height() > kOtherStrips ? down_->height() - down_->handleWidth()
                                                   : window()->height() - kOtherStrips;
-  const int rows = rows_->canvas()->leastHeight(rows_->viewport()->width());
-  const int most = std::max(room - rows, kLeastLower);
-  const int wanted = waves_->hasTracks()
-                         ? waves_->neededHeight() + lower_->height() - waves_->height()
-                         : kTableHeight;
-  const int given =
-      rows + kLeastLower <= room
-          ? std::clamp(wanted, kLeastLower, std::max(kLeastLower, std::min(most, room / 2)))
-          : std::clamp(wanted, room * 2 / 5, room / 2);
+  const int width = rows_->viewport()->width();
+  const int least = rows_->canvas()->leastHeight(width), most = rows_->canvas()->mostHeight(width);
+  const int around = lower_->tabBar()->sizeHint().height();
+  const int wanted =
+      waves_->hasTracks() ? std::max(kLeastLower, waves_->goodHeight() + around) : kTableHeight;
+  int given = std::max(wanted, room - most);
+  if (room - given < least) {
+    given = std::max(lower_->minimumHeight(), std::min(given, std::max(room - least, room / 2)));
+  }
   down_->setSizes({room - given, given});
 }
 
@@ -190,6 +192,17 @@ void RecordPage::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   // The splitter has its new size only after this.
   QTimer::singleShot(0, this, &RecordPage::shareRoom);
+}
+
+void RecordPage::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange && session_.hasRecord()) {
+    // Other places learn of the type in their own time.
+    QTimer::singleShot(0, this, [this] {
+      fitWaves();
+      shareRoom();
+    });
+  }
 }
 
 void RecordPage::goToNextPlace() {

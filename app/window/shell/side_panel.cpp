@@ -23,8 +23,7 @@ SidePanel::SidePanel(Session& session, Selection& selection, QWidget* parent)
   setAccessibleName(tr("Figures and problems"));
   tabBar()->setAccessibleName(tr("What the panel shows"));
   // All tabs in view, and uncut where the window leaves the room, however long their names are.
-  tabBar()->setUsesScrollButtons(false);
-  tabBar()->setElideMode(Qt::ElideRight);
+  tabBar()->setElideMode(Qt::ElideNone);
   addPage(working_, tr("Working"), tr("Show the working of the figure"), Qt::Key_F2);
   addPage(measures_, tr("Figures"), tr("Show all figures"), Qt::Key_F3);
   addPage(happenings_, tr("Events"), tr("Show what happened"), Qt::Key_F10);
@@ -52,12 +51,14 @@ QAction* SidePanel::addPage(QWidget* page, const QString& name, const QString& t
 }
 
 void SidePanel::fitTabs() {
-  constexpr int kLeast = 280, kMost = 440;
+  constexpr int kLeast = 280, kMost = 480;
   const int around = style()->pixelMetric(QStyle::PM_TabBarTabHSpace, nullptr, tabBar());
   int wanted = 0;
   for (int i = 0; i < count(); ++i) {
     wanted += tabBar()->fontMetrics().horizontalAdvance(tabText(i)) + around + 4;
   }
+  // Where even the widest panel has not the room, the tabs scroll.
+  tabBar()->setUsesScrollButtons(wanted > kMost);
   setMinimumWidth(std::clamp(wanted, kLeast, kMost));
 }
 

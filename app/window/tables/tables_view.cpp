@@ -1,5 +1,6 @@
 #include "app/window/tables/tables_view.h"
 
+#include "app/window/look/look.h"
 #include "app/window/session/selection.h"
 #include "app/window/session/session.h"
 
@@ -45,6 +46,19 @@ TablesView::TablesView(Session& session, Selection& selection, QWidget* parent)
   showKind(TableKind::minutes);
 }
 
+/// The chosen table's button is filled, on a dark ground as well.
+void TablesView::restyle() {
+  const Look look = Look::of(palette(), font());
+  for (QAbstractButton* button : buttons_->buttons()) {
+    QPalette colours = palette();
+    if (button->isChecked()) {
+      colours.setColor(QPalette::Button, look.accent);
+      colours.setColor(QPalette::ButtonText, look.paper);
+    }
+    button->setPalette(colours);
+  }
+}
+
 void TablesView::make(TableKind kind, const QString& name, QWidget* bar) {
   Table& table = tables_[static_cast<std::size_t>(kind)];
   table.model = new TableModel(this);
@@ -84,6 +98,7 @@ QAbstractButton* TablesView::button(TableKind kind) const {
 void TablesView::showKind(TableKind kind) {
   kind_ = kind;
   button(kind)->setChecked(true);
+  restyle();
   setFocusProxy(currentTable());
   refresh();
 }
@@ -104,6 +119,9 @@ void TablesView::showEvent(QShowEvent* event) {
 
 void TablesView::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange) {
+    restyle();
+  }
   if (event->type() == QEvent::FontChange) {
     // The tables hear of the new size only after their parent.
     QMetaObject::invokeMethod(this, &TablesView::fitColumns, Qt::QueuedConnection);

@@ -51,6 +51,7 @@ private:
   void outdate();
   void refresh();
   void fitColumns();
+  void restyle();
   void choose(const QModelIndex& index);
   void follow();
 

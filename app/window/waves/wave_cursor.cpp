@@ -22,6 +22,14 @@ QString withUnit(const QString& number, const QString& unit) {
   return unit.isEmpty() ? number : QStringLiteral("%1 %2").arg(number, unit);
 }
 
+/// With a true minus, and no nought below zero.
+QString signedNumber(double value, int decimals) {
+  const double scale = std::pow(10.0, decimals);
+  const double rounded = std::round(value * scale) / scale;
+  return rounded < 0 ? QStringLiteral("\u2212") + words().number(-rounded, decimals)
+                     : words().number(std::fabs(rounded), decimals);
+}
+
 /// A box with words, framed, kept within the left and right edge of `line`.
 QRectF boxAt(double middle, const QString& text, const QFontMetrics& metrics, const QRect& line) {
   const double width = metrics.horizontalAdvance(text) + 3 * kPad;
@@ -42,18 +50,18 @@ void drawBox(QPainter& painter, const QRectF& box, const QString& text, const Lo
 
 QString valueWords(const TrackFrame& track, Time t) {
   const auto value = valueAt(*track.channel, t);
-  return value ? withUnit(words().number(*value, track.decimals), track.unit) : tr("no signal");
+  return value ? withUnit(signedNumber(*value, track.decimals), track.unit) : tr("no signal");
 }
 
 QString rulerWords(const Ruler& ruler, const TrackFrame& track) {
   const double length = std::fabs(seconds(ruler.to - ruler.from));
-  QStringList parts{tr("%1 s").arg(words().number(length, length < 10 ? 2 : 1))};
+  QStringList parts{tr("%1 s").arg(words().number(length, length < 1 ? 3 : (length < 10 ? 2 : 1)))};
   constexpr double kShortest = 0.1, kLongest = 60;
   if (length >= kShortest && length <= kLongest) {
     parts << tr("%1 a minute").arg(words().number(60 / length, length > 6 ? 1 : 0));
   }
   const auto from = valueAt(*track.channel, ruler.from), to = valueAt(*track.channel, ruler.to);
-  parts << (from && to ? withUnit(words().number(*to - *from, track.decimals), track.unit)
+  parts << (from && to ? withUnit(signedNumber(*to - *from, track.decimals), track.unit)
                        : tr("no signal at one end"));
   return parts.join(QStringLiteral("  ·  "));
 }

@@ -15,7 +15,8 @@ namespace {
 
 constexpr int kSpacing = 6;
 constexpr int kRightMargin = 16;
-constexpr int kLeastTrack = 30;
+/// Tracks can be compared from the first height on; an ECG can be read from the second one on.
+constexpr int kLeastTrack = 36, kReadable = 92, kLeastReadable = 48;
 const QString kShadingLayer = QStringLiteral("shading");
 const QString kLabelsLayer = QStringLiteral("labels");
 
@@ -260,7 +261,45 @@ void WavesPlot::setMargins() {
   for (std::size_t i = 0; i < scene_.tracks.size(); ++i) {
     scene_.tracks[i].rect->setMargins({left_, i == 0 ? axisHeight : 0, kRightMargin, 0});
   }
-  setMinimumHeight(lane + trackCount() * (kLeastTrack + kSpacing) + axisHeight + 8);
+  fitTracks();
+}
+
+int WavesPlot::heightAround() const {
+  return laneHeight(font()) + 2 + fontMetrics().height() + 12 + 8;
+}
+
+int WavesPlot::goodHeight() const {
+  int height = heightAround();
+  for (const TrackFrame& track : scene_.tracks) {
+    height += kSpacing + (isEcg(*track.channel) ? kReadable : kLeastTrack);
+  }
+  return height;
+}
+
+int WavesPlot::leastHeight() const {
+  return heightAround() + kSpacing + kLeastReadable;
+}
+
+void WavesPlot::setViewHeight(int height) {
+  if (height != viewHeight_) {
+    viewHeight_ = height;
+    fitTracks();
+  }
+}
+
+/// In a low view the first track that matters most is whole, and the others are scrolled to.
+void WavesPlot::fitTracks() {
+  const int alone = viewHeight_ - heightAround() - 3 * kSpacing;
+  const int readable = std::clamp(alone, kLeastReadable, kReadable);
+  const int axisHeight = fontMetrics().height() + 12;
+  int height = heightAround();
+  for (std::size_t i = 0; i < scene_.tracks.size(); ++i) {
+    const int least = isEcg(*scene_.tracks[i].channel) ? readable : kLeastTrack;
+    // The clock times stand in the first track's margin.
+    scene_.tracks[i].rect->setMinimumSize(50, least + (i == 0 ? axisHeight : 0));
+    height += kSpacing + least;
+  }
+  setMinimumHeight(height);
 }
 
 void WavesPlot::restyle() {

@@ -29,6 +29,12 @@ public:
   /// Shows the channels of a record; the copy keeps it alive.
   void show(const Loaded& loaded);
   void clearAll();
+  /// The height that is in view: an ECG gets of it what it can before other tracks do.
+  void setViewHeight(int height);
+  /// The height at which ECG tracks can be read and every other track is whole.
+  [[nodiscard]] int goodHeight() const;
+  /// The least height with one track that can be read.
+  [[nodiscard]] int leastHeight() const;
   void setWorking(std::vector<Interval> working);
   /// Leaves out the tracks of these quantities ("depth"); never all.
   void setHidden(const QSet<QString>& quantities);
@@ -80,10 +86,15 @@ private:
   void addTracks();
   void followCursor();
   void moveCursor(double share, bool measuring);
+  /// Whether a point takes hold of an end of the ruler, and of which: the first one?
+  [[nodiscard]] std::optional<bool> rulerEndAt(const QPointF& point) const;
   [[nodiscard]] std::size_t trackAt(double y) const;
   [[nodiscard]] bool pinch(QEvent* event);
   void setMargins();
   void fitTicks();
+  void fitTracks();
+  /// Everything but the tracks: the lane of words and the line of clock times.
+  [[nodiscard]] int heightAround() const;
   void restyle();
   void feed();
   /// Room for names, units and values beside the tracks.
@@ -100,6 +111,7 @@ private:
   QSet<QString> hidden_;
   /// The left margin of lane and tracks.
   int left_ = 0;
+  int viewHeight_ = 0;
   std::optional<double> dragFrom_;
   /// Shift was held when the button went down: dragging measures.
   bool measuring_ = false;

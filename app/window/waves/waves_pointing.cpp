@@ -34,6 +34,20 @@ std::size_t WavesPlot::trackAt(double y) const {
   return scene_.tracks.empty() ? 0 : scene_.tracks.size() - 1;
 }
 
+std::optional<bool> WavesPlot::rulerEndAt(const QPointF& point) const {
+  constexpr double kReach = 5;
+  if (!scene_.ruler || scene_.ruler->track >= scene_.tracks.size()) {
+    return std::nullopt;
+  }
+  const QCPAxisRect& track = *scene_.tracks[scene_.ruler->track].rect;
+  if (point.y() < track.rect().top() - kReach || point.y() > track.rect().bottom() + kReach) {
+    return std::nullopt;
+  }
+  const double first = std::fabs(pixelOf(track, scene_.ruler->from) - point.x());
+  const double second = std::fabs(pixelOf(track, scene_.ruler->to) - point.x());
+  return std::min(first, second) <= kReach ? std::optional(first < second) : std::nullopt;
+}
+
 bool WavesPlot::event(QEvent* event) {
   return pinch(event) || QCustomPlot::event(event);
 }
@@ -87,8 +101,15 @@ void WavesPlot::mousePressEvent(QMouseEvent* event) {
   if (event->button() != Qt::LeftButton || !scene_.lane || channels_.empty()) {
     return;
   }
-  measuring_ = event->modifiers().testFlag(Qt::ShiftModifier);
-  if (measuring_) {
+  const auto end = rulerEndAt(event->position());
+  measuring_ = end || event->modifiers().testFlag(Qt::ShiftModifier);
+  if (end) {
+    // The end that was taken is the one that moves.
+    if (*end) {
+      setRuler(Ruler{scene_.ruler->to, scene_.ruler->from, scene_.ruler->track});
+    }
+    setCursor(Qt::SizeHorCursor);
+  } else if (measuring_) {
     const Time t = timeAtPixel(event->position().x());
     setRuler(Ruler{t, t, trackAt(event->position().y())});
     setCursor(Qt::CrossCursor);
@@ -113,6 +134,9 @@ void WavesPlot::mouseMoveEvent(QMouseEvent* event) {
   if (measuring_ && scene_.ruler) {
     const double kept = std::clamp<double>(x, lane.left(), lane.right() + 1);
     setRuler(Ruler{scene_.ruler->from, timeAtPixel(kept), scene_.ruler->track});
+  }
+  if (!measuring_) {
+    rulerEndAt(event->position()) ? setCursor(Qt::SizeHorCursor) : unsetCursor();
   }
   selection_.setCursor(inside ? std::optional(timeAtPixel(x)) : std::nullopt);
 }

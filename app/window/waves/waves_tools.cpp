@@ -115,7 +115,7 @@ void WavesView::offerTracks() {
 void WavesView::showScale() {
   QStringList parts;
   if (const QString measured = plot_->rulerText(); !measured.isEmpty()) {
-    parts << tr("ruler: %1").arg(measured);
+    parts << tr("ruler: %1  ·  drag its ends").arg(measured);
   } else if (const QString scale = plot_->paperScaleText(); !scale.isEmpty()) {
     parts << scale;
   }

@@ -70,6 +70,7 @@ WavesView::WavesView(Session& session, Selection& selection, QWidget* parent)
   scroll_->setFrameShape(QFrame::NoFrame);
   scroll_->setFocusPolicy(Qt::NoFocus);
   scroll_->setAccessibleName(tr("Wave tracks"));
+  scroll_->viewport()->installEventFilter(this);
   auto* heading = new QHBoxLayout;
   heading->setContentsMargins(16, 8, 16, 2);
   heading->setSpacing(14);
@@ -131,8 +132,23 @@ bool WavesView::hasTracks() const {
   return plot_->trackCount() > 0;
 }
 
-int WavesView::neededHeight() const {
-  return plot_->minimumHeight() + stretch_->sizeHint().height() + 14;
+int WavesView::headingHeight() const {
+  return stretch_->sizeHint().height() + 12;
+}
+
+int WavesView::goodHeight() const {
+  return plot_->goodHeight() + headingHeight();
+}
+
+int WavesView::leastHeight() const {
+  return plot_->leastHeight() + headingHeight();
+}
+
+bool WavesView::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == scroll_->viewport() && event->type() == QEvent::Resize) {
+    plot_->setViewHeight(scroll_->viewport()->height());
+  }
+  return QWidget::eventFilter(watched, event);
 }
 
 QString WavesView::heading() const {

@@ -28,8 +28,10 @@ public:
   [[nodiscard]] WavesPlot* plot() const { return plot_; }
   /// The record has waves; otherwise a sentence stands here and little room is needed.
   [[nodiscard]] bool hasTracks() const;
-  /// The height at which every track and the time axis are in view.
-  [[nodiscard]] int neededHeight() const;
+  /// The height at which ECG tracks can be read and every track is in view.
+  [[nodiscard]] int goodHeight() const;
+  /// The least height with one track that can be read.
+  [[nodiscard]] int leastHeight() const;
   /// The stretch in words, as it stands over the tracks.
   [[nodiscard]] QString heading() const;
   [[nodiscard]] QList<QAction*> actions() const { return actions_; }
@@ -44,8 +46,10 @@ signals:
 
 protected:
   void changeEvent(QEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+  [[nodiscard]] int headingHeight() const;
   void makeActions();
   void makeTools();
   void makeTrackActions();
