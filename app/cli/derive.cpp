@@ -57,7 +57,10 @@ Exit deriveEntries(const DeriveCommand& options) {
     tell("The file holds further records; only the first is read.");
   }
   const Derived derived = derive(opened->record, whatFrom(options.what));
-  makeDerivedLog(opened->record, derived, opened->sha256, opened->problems.size());
+  const auto errors =
+      std::count_if(opened->problems.begin(), opened->problems.end(),
+                    [](const Problem& problem) { return problem.severity == Severity::error; });
+  makeDerivedLog(opened->record, derived, opened->sha256, static_cast<std::size_t>(errors));
   const auto written = replaceFile(
       options.output, [&](const ByteSink& sink) { return writeRecord(opened->record, sink); });
   if (!written) {

@@ -1,5 +1,6 @@
 #include "app/papers/facts.h"
 #include "app/papers/sheet_content.h"
+#include "core/measures/derived_use.h"
 
 #include <QCoreApplication>
 
@@ -87,6 +88,26 @@ QString countedNote(const Record& record, const Figures& figures, const Words& s
       .arg(windowBeginWords(record, figures, say), momentWords(record, figures.window->end, say));
 }
 
+/// Where what the crew reads about hands or breaths is read off waveforms; empty where it is not.
+QStringList derivedNotices(const Record& record, const Figures& figures, const Words& say) {
+  const DerivedUse use = derivedUse(record, figures);
+  const auto quality = [&say](const DerivedShare& share) {
+    return say.number(100 * share.quality.value_or(0));
+  };
+  QStringList all;
+  if (use.compressions.any()) {
+    all << say(QT_TRANSLATE_NOOP("Papers",
+                                 "Hands off, rate and depth are derived from signals, not from the "
+                                 "device's own entries (mean quality %1 %): a reviewer's aid."))
+               .arg(quality(use.compressions));
+  }
+  if (use.ventilations.any()) {
+    all << say(QT_TRANSLATE_NOOP("Papers", "Breaths are derived from signals (mean quality %1 %)."))
+               .arg(quality(use.ventilations));
+  }
+  return all;
+}
+
 } // namespace
 
 QStringList sheetNotices(const Record& record, const Figures& figures, const Words& say) {
@@ -126,6 +147,7 @@ QStringList sheetNotices(const Record& record, const Figures& figures, const Wor
                    "Papers", "The file holds other recordings, which are not on this sheet: %1."))
                .arg(say.number(record.otherRecordsInFile));
   }
+  all << derivedNotices(record, figures, say);
   if (const QString after = afterOffNotice(record, figures, say); !after.isEmpty()) {
     all << after;
   }

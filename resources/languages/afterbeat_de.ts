@@ -418,6 +418,14 @@
 <context>
     <name>Papers</name>
     <message>
+        <source>Hands off, rate and depth are derived from signals, not from the device&apos;s own entries (mean quality %1 %): a reviewer&apos;s aid.</source>
+        <translation>Pausen, Frequenz und Tiefe sind aus Signalen abgeleitet, nicht vom Gerät selbst notiert (mittlere Güte %1 %): eine Hilfe für die Auswertung.</translation>
+    </message>
+    <message>
+        <source>Breaths are derived from signals (mean quality %1 %).</source>
+        <translation>Beatmungen sind aus Signalen abgeleitet (mittlere Güte %1 %).</translation>
+    </message>
+    <message>
         <source>%1 noted, delivery not recorded</source>
         <translation>%1 vermerkt, Abgabe nicht aufgezeichnet</translation>
     </message>

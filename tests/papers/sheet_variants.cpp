@@ -17,6 +17,18 @@ Record headerOnly() {
   return b.done();
 }
 
+/// The device wrote down shocks and analyses; hands and breaths were read off its waveforms.
+Record fromSignals() {
+  Record record = fullRescue();
+  for (Entry& entry : record.entries) {
+    if (entry.complete<entry::Compression>() || entry.complete<entry::Ventilation>()) {
+      entry.source = Source::derived;
+      entry.quality = 0.87;
+    }
+  }
+  return record;
+}
+
 /// As much as a sheet can be asked to hold, and nearly every notice at once.
 Record fullest() {
   RecordBuilder b;
@@ -142,6 +154,7 @@ std::vector<SheetVariant> sheetVariants() {
       {"several-records", several()},
       {"efforts-ended", effortsEnded()},
       {"three-hours", longRescue(3)},
+      {"from-signals", fromSignals()},
       told("told", {22, 4, "09:23", PatientCategory::adult}, RecordKind::rescue,
            "Ferry terminal, east pier"),
       told("told-drill-without-shock", {8, 0, {}, PatientCategory::child}, RecordKind::drill, {}),

@@ -266,13 +266,13 @@ void addDerived(Record& record, const Derived& derived) {
 }
 
 void makeDerivedLog(Record& record, const Derived& derived, const std::string& sha256,
-                    std::size_t problems) {
+                    std::size_t errors) {
   addDerived(record, derived);
   Header& header = record.header;
   const DeriveWhat& what = derived.what;
   const std::string seed = fmt::format("derive {} {} {}{}{}", header.id, sha256, what.compressions,
                                        what.ventilations, what.rhythm);
-  header.derivedFrom = {header.id, sha256, static_cast<double>(problems)};
+  header.derivedFrom = {header.id, sha256, static_cast<double>(errors)};
   header.id = uuidFrom(seed);
   header.madeBy = "Afterbeat";
 }

@@ -84,8 +84,8 @@ void addDerived(Record& record, const Derived& derived);
 
 /// The same record as a log of its own: derived entries added, a new id made from the old one and
 /// `what`, and where it comes from (`sha256` of the file it was read from, and the number of its
-/// problems).
+/// errors).
 void makeDerivedLog(Record& record, const Derived& derived, const std::string& sha256,
-                    std::size_t problems);
+                    std::size_t errors);
 
 } // namespace afterbeat
