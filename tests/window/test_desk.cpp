@@ -199,6 +199,22 @@ TEST_F(Desk, KeysCanBeSearchedAndTheListScrollsAtOnce) {
   EXPECT_NE(list->currentIndex(), before);
 }
 
+TEST_F(Desk, NoSliverOfAStretchIsMarkedInTheRowBefore) {
+  open(sample("ferry-terminal.resuslog"));
+  const papers::RowsPicture& picture = *window_.session().loaded().rows;
+  const Time second = picture.row(1).begin;
+  const auto shifted = [&](double from, double to) {
+    return Interval{second + *durationFromSeconds(from), second + *durationFromSeconds(to)};
+  };
+  EXPECT_EQ(withoutSlivers(picture, shifted(-0.2, 60)).begin, second);
+  EXPECT_LT(withoutSlivers(picture, shifted(-60, 0.2)).end, second);
+  // What is wide enough to be seen as what it is stays.
+  EXPECT_EQ(withoutSlivers(picture, shifted(-5, 60)), shifted(-5, 60));
+  EXPECT_EQ(withoutSlivers(picture, shifted(-0.2, 0.4)), shifted(-0.2, 0.4));
+  window_.selection().setStretch(shifted(-0.2, 60));
+  EXPECT_EQ(page_->rows()->canvas()->overlay().selected->begin, second);
+}
+
 TEST_F(Desk, TheThumbOfAScrollBarCanBeTold) {
   for (const bool dark : {false, true}) {
     const Look look = Look::of(ownPalette(dark), QFont());

@@ -54,7 +54,7 @@ void DebriefRowsCanvas::refresh(bool wordsShown) {
 }
 
 void DebriefRowsCanvas::setMoment(std::optional<Interval> moment) {
-  overlay_.selected = moment;
+  overlay_.selected = moment && picture_ ? withoutSlivers(*picture_, *moment) : moment;
   update();
 }
 

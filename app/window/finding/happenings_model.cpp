@@ -49,15 +49,11 @@ int HappeningsModel::nearest(const Interval& stretch, const QString& what) const
 }
 
 int HappeningsModel::lastBegun(Time t) const {
-  int last = -1;
-  for (std::size_t i = 0; i < all_.size(); ++i) {
-    const bool later =
-        last < 0 || all_[i].stretch.begin >= all_[static_cast<std::size_t>(last)].stretch.begin;
-    if (all_[i].stretch.begin <= t && later) {
-      last = static_cast<int>(i);
-    }
-  }
-  return last;
+  const auto later =
+      std::upper_bound(all_.begin(), all_.end(), t, [](Time moment, const Happening& one) {
+        return moment < one.stretch.begin;
+      });
+  return static_cast<int>(later - all_.begin()) - 1;
 }
 
 int HappeningsModel::rowCount(const QModelIndex& parent) const {

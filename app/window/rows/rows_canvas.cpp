@@ -68,7 +68,8 @@ void RowsCanvas::updateWorking() {
 void RowsCanvas::updateOverlay() {
   papers::RowsOverlay next;
   if (session_.hasRecord()) {
-    next.selected = selection_.stretch();
+    next.selected =
+        picture_ ? withoutSlivers(*picture_, selection_.stretch()) : selection_.stretch();
     next.cursor = selection_.cursor();
   }
   const papers::RowsOverlay before{{}, overlay_.selected, overlay_.cursor};

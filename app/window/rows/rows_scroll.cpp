@@ -41,6 +41,25 @@ bool RowsScroll::eventFilter(QObject* watched, QEvent* event) {
   return other;
 }
 
+Interval withoutSlivers(const papers::RowsPicture& picture, Interval stretch) {
+  constexpr Duration kRow = papers::RowsPicture::kRowLength;
+  constexpr Duration kSliver = kRow / 150;
+  if (picture.rowCount() == 0) {
+    return stretch;
+  }
+  const Time first = picture.row(0).begin;
+  const auto intoRow = [&](Time t) { return (t - first) % kRow; };
+  const Duration left = kRow - intoRow(stretch.begin), over = intoRow(stretch.end);
+  const bool many = stretch.length() > 2 * kSliver;
+  if (many && stretch.begin >= first && left < kSliver) {
+    stretch.begin = stretch.begin + left;
+  }
+  if (many && stretch.end > first && over < kSliver) {
+    stretch.end = stretch.end - over - Duration{1};
+  }
+  return stretch;
+}
+
 double rowHeightFor(const papers::RowsPicture& picture, const papers::RowsLook& look, double width,
                     double room, double least, double most) {
   const auto heightWith = [&](double row) {

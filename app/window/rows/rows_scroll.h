@@ -33,6 +33,10 @@ private:
   std::function<QRectF()> kept_;
 };
 
+/// A stretch without the few pixels of it at the end of one row or the begin of another, which
+/// would be seen as a mark of their own.
+[[nodiscard]] Interval withoutSlivers(const papers::RowsPicture& picture, Interval stretch);
+
 /// The height of a row, from `least` to `most`, with which rows and legend fill `room` at this
 /// width as far as they can.
 [[nodiscard]] double rowHeightFor(const papers::RowsPicture& picture, const papers::RowsLook& look,
