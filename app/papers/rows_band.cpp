@@ -30,20 +30,50 @@ QBrush dotPattern(const QColor& color) {
 
 } // namespace
 
+/// Where compressions are wanted: what counts, without circulation and without pauses, whose hatch
+/// and seconds the lines would run through.
+std::vector<RowPainter::Span> RowPainter::corridorSpans() const {
+  std::vector<Interval> without = model_.circulation;
+  for (const PauseShown& pause : model_.pauses) {
+    without.push_back(pause.stretch);
+  }
+  std::vector<Span> spans;
+  Time from = model_.counted.begin;
+  const auto add = [&](Time to) {
+    const auto at = to > from ? span({from, to}) : std::nullopt;
+    if (at && at->length() > 0) {
+      spans.push_back(*at);
+    }
+  };
+  for (const Interval& stretch : merged(std::move(without))) {
+    add(std::min(stretch.begin, model_.counted.end));
+    from = std::max(from, stretch.end);
+  }
+  add(model_.counted.end);
+  return spans;
+}
+
 void RowPainter::paintCorridor() {
-  const auto at = span(model_.counted);
-  if (!at || !model_.corridor || model_.runs.empty()) {
+  const bool anyRate = std::any_of(model_.runs.begin(), model_.runs.end(),
+                                   [](const BandRun& run) { return run.beats || run.rateKnown(); });
+  if (!model_.corridor || !anyRate) {
     return;
   }
+  for (const Span& at : corridorSpans()) {
+    paintCorridor(at);
+  }
+}
+
+void RowPainter::paintCorridor(const Span& at) {
   const double low = place_.band.bottom() - heightOf(model_.corridor->low);
   const double high = place_.band.bottom() - heightOf(model_.corridor->high);
-  painter_.fillRect(QRectF(at->from, high, at->length(), low - high), look_.target);
+  painter_.fillRect(QRectF(at.from, high, at.length(), low - high), look_.target);
   if (corridorHeights().empty()) {
     // A tint alone is lost without colour: quiet lines behind the band keep the limits.
     const double thick = raster_ ? 1.0 : line_ * 0.8;
     painter_.setRenderHint(QPainter::Antialiasing, !raster_);
     for (const double y : {low, high}) {
-      painter_.fillRect(QRectF(at->from, y - thick / 2, at->length(), thick), look_.hatch);
+      painter_.fillRect(QRectF(at.from, y - thick / 2, at.length(), thick), look_.hatch);
     }
   }
 }
@@ -51,7 +81,7 @@ void RowPainter::paintCorridor() {
 /// Dots along the limits of the corridor; `over`: in paper's colour, where a band hides them.
 void RowPainter::paintDots(double from, double to, double y, bool over) {
   constexpr double kPeriod = 4.5;
-  const QColor color = over ? look_.paper : look_.ink;
+  const QColor color = over ? look_.paper : look_.hatch;
   painter_.setRenderHint(QPainter::Antialiasing, !raster_);
   if (raster_) {
     // One fill of a pattern is much faster than a dashed pen, and sharp.
@@ -77,12 +107,10 @@ std::vector<double> RowPainter::corridorHeights() const {
 }
 
 void RowPainter::paintCorridorLines() {
-  const auto at = span(model_.counted);
-  if (!at || at->length() <= 0) {
-    return;
-  }
   for (const double height : corridorHeights()) {
-    paintDots(at->from, at->to, place_.band.bottom() - height, false);
+    for (const Span& at : corridorSpans()) {
+      paintDots(at.from, at.to, place_.band.bottom() - height, false);
+    }
   }
 }
 
@@ -117,7 +145,7 @@ void RowPainter::paintHandsOn() {
     if (run.pieces.empty() || at->length() < line_) {
       const double thick = raster_ ? 1.0 : line_;
       painter_.setRenderHint(QPainter::Antialiasing, !raster_);
-      const double height = run.rateKnown() ? heightOf(*run.pieces.front().rate) : middleHeight();
+      const double height = run.rateKnown() ? heightOf(*run.pieces.front().rate) : unknownHeight();
       painter_.fillRect(QRectF(std::min(at->from, geometry_.left + geometry_.width - thick),
                                place_.band.bottom() - height, thick, height),
                         look_.handsOn);
@@ -209,9 +237,10 @@ void RowPainter::paintSeparators(const BandRun& run) {
   }
 }
 
-/// Lines across instead of a solid band: hands on, and nobody knows how fast.
+/// Lines across instead of a solid band: hands on, and nobody knows how fast. Below the target
+/// corridor, so that its height cannot be taken for a rate within.
 void RowPainter::paintUnknownRate(const Span& at) {
-  const double height = middleHeight();
+  const double height = unknownHeight();
   const QRectF box(at.from, place_.band.bottom() - height, at.length(), height);
   painter_.setRenderHint(QPainter::Antialiasing, true);
   painter_.setPen(QPen(look_.handsOn, line_, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));

@@ -137,13 +137,16 @@ private:
   /// A flag hangs to the right of its bar, to the left at the row's end. In the band it hangs on
   /// the hatch before its shock: what follows is worth more than the word.
   void placeFlag(const RowMark& mark, double limit) {
-    if (!full_ && placeFlag(mark, limit, true)) {
+    if (!full_ && placeFlag(mark, limit, true, false)) {
       return;
     }
-    placeFlag(mark, limit, false);
+    // A shock without its word is a blot: it may cover hands on, and last the seconds of its pause.
+    if (!placeFlag(mark, limit, false, false) && !placeFlag(mark, limit, !full_, true)) {
+      placeFlag(mark, limit, false, true);
+    }
   }
 
-  bool placeFlag(const RowMark& mark, double limit, bool keepSeconds) {
+  bool placeFlag(const RowMark& mark, double limit, bool keepSeconds, bool overHandsOn) {
     const double at = x(mark.stretch.begin);
     const double half = sizes_.small * 0.2;
     const double pad = sizes_.small * (full_ ? 0.5 : 0.25);
@@ -159,7 +162,8 @@ private:
             from >= strip.left() && from + wide <= (toTheRight ? limit : strip.right());
         const bool seconds =
             !keepSeconds || leavesRoomForSeconds(mark.stretch.begin, from, from + wide);
-        if (inside && seconds && mayCover(probe, probeEnd) && flagLane().isFree(probe, probeEnd)) {
+        const bool may = overHandsOn || mayCover(probe, probeEnd);
+        if (inside && seconds && may && flagLane().isFree(probe, probeEnd)) {
           flagLane().take(from, from + wide);
           add(given ? TextRole::flagGiven : TextRole::flagHollow,
               QRectF(from, strip.top(), wide, strip.height()), from + pad, words, sizes_.small,

@@ -1,11 +1,13 @@
 #include "app/papers/rows_model.h"
 
+#include "app/papers/facts.h"
 #include "app/papers/rows.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <map>
 
 namespace afterbeat::papers {
@@ -122,7 +124,8 @@ void addPauses(RowsModel& model, const Figures& figures) {
     QStringList& wording = known[{tenths, close}];
     if (wording.isEmpty()) {
       const QString number = model.words.number(static_cast<double>(tenths) / 10, close ? 1 : 0);
-      wording = {secondsWords.arg(number), number};
+      // Never without its unit: a bare number beside a shock reads as the shock's.
+      wording = {secondsWords.arg(number)};
     }
     shown.words = wording;
     model.pauses.push_back(std::move(shown));
@@ -138,15 +141,14 @@ void addShocks(RowsModel& model, const Figures& figures) {
     if (!shock.delivered) {
       mark.kind = MarkKind::shockUnknown;
       mark.words = {say(QT_TRANSLATE_NOOP("Papers", "shock? delivery not recorded")),
-                    say(QT_TRANSLATE_NOOP("Papers", "shock ?")), QStringLiteral("?")};
+                    say(QT_TRANSLATE_NOOP("Papers", "shock ?"))};
     } else if (!*shock.delivered) {
       mark.kind = MarkKind::shockNotGiven;
       mark.words = {say(QT_TRANSLATE_NOOP("Papers", "shock not given")),
-                    say(QT_TRANSLATE_NOOP("Papers", "not given")), QStringLiteral("–")};
+                    say(QT_TRANSLATE_NOOP("Papers", "not given"))};
     } else {
       mark.kind = MarkKind::shockGiven;
-      mark.words = {say(QT_TRANSLATE_NOOP("Papers", "shock %1")).arg(shock.number),
-                    QString::number(shock.number)};
+      mark.words = {say(QT_TRANSLATE_NOOP("Papers", "shock %1")).arg(shock.number)};
     }
     model.marks.push_back(std::move(mark));
   }
@@ -289,8 +291,7 @@ void addCycles(RowsModel& model, const Figures& figures) {
   for (const CycleRow& cycle : figures.cycles) {
     const QString digits = QString::number(++number);
     model.cycles.push_back(
-        {cycle.stretch.begin,
-         {model.words(QT_TRANSLATE_NOOP("Papers", "cycle %1")).arg(digits), digits}});
+        {cycle.stretch.begin, {model.words(QT_TRANSLATE_NOOP("Papers", "cycle %1")).arg(digits)}});
   }
 }
 
@@ -317,13 +318,21 @@ void addEntries(RowsModel& model, const Record& record) {
 void addLabels(RowsModel& model, const Record& record) {
   const auto zero =
       clockTrust(record) != ClockTrust::none ? wallTimeAt(record, Time{}) : std::nullopt;
+  const auto on = firstOf<entry::PowerOn>(record);
   for (int i = 0; i < model.rowCount(); ++i) {
     RowLabel label;
     label.minutes = model.words(QT_TRANSLATE_NOOP("Papers", "%1–%2 min")).arg(2 * i).arg(2 * i + 2);
     if (zero) {
       WallTime wall = *zero;
       wall.utc += model.row(i).begin.time_since_epoch();
-      label.clock = model.words.clock(wall).left(5);
+      label.clock = model.words.clock(wall);
+    } else if (on && model.row(i).begin > *on) {
+      // The rest of the sheet counts from switching on: each row says where it begins there.
+      const long long since = std::llround(seconds(model.row(i).begin - *on));
+      label.clock =
+          model.words(QT_TRANSLATE_NOOP("Papers", "from %1"))
+              .arg(
+                  QStringLiteral("%1:%2").arg(since / 60).arg(since % 60, 2, 10, QLatin1Char('0')));
     }
     model.labels.push_back(std::move(label));
   }

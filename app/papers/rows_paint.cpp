@@ -51,9 +51,9 @@ double RowPainter::heightOf(double rate) const {
   return place_.band.height() * std::clamp(share, kLeastShare, 1.0);
 }
 
-double RowPainter::middleHeight() const {
-  const Range middle = model_.corridor.value_or(kScaleWithoutTarget);
-  return heightOf((middle.low + middle.high) / 2);
+double RowPainter::unknownHeight() const {
+  constexpr double kShare = 0.28;
+  return place_.band.height() * kShare;
 }
 
 void RowPainter::paintRow(const RowPlace& place, const std::vector<Interval>& working) {
@@ -105,7 +105,8 @@ void RowPainter::paintWorking(const std::vector<Interval>& working, bool behind)
 }
 
 void RowPainter::paintAxis() {
-  const auto at = span(model_.counted);
+  // To the end of all that is drawn, counted or not.
+  const auto at = span(*model_.span);
   if (!at) {
     return;
   }
@@ -165,11 +166,32 @@ void RowPainter::paintExcluded() {
 }
 
 void RowPainter::paintCirculation() {
+  const double swing = geometry_.sizes.small * 1.9;
+  const double amplitude = place_.band.height() * 0.14;
+  const double y = place_.band.center().y();
   for (const Interval& stretch : model_.circulation) {
     const auto at = span(stretch);
-    if (at && at->length() > 0) {
-      paintWave(painter_, at->from, at->to, place_.band.center().y(), place_.band.height() * 0.14,
-                geometry_.sizes.small * 1.9, look_.ink, line_ * 1.4);
+    // A piece of less than one swing would look like a fault; its return has a swing of its own.
+    if (at && at->length() >= swing) {
+      paintWave(painter_, at->from, at->to, y, amplitude, swing, look_.ink, line_ * 1.4);
+    }
+  }
+  // Every return is drawn, on a ground of its own where people pressed on.
+  for (const RowMark& mark : model_.marks) {
+    if (mark.kind != MarkKind::circulationReturned || !inRow(mark.stretch.begin)) {
+      continue;
+    }
+    const bool drawn = std::any_of(
+        model_.circulation.begin(), model_.circulation.end(), [&](const Interval& stretch) {
+          const auto at = span(stretch);
+          return at && stretch.holds(mark.stretch.begin) && at->length() >= swing;
+        });
+    if (!drawn) {
+      const double right = geometry_.left + geometry_.width - swing;
+      const double from = std::max(geometry_.left, std::min(x(mark.stretch.begin), right));
+      painter_.fillRect(QRectF(from - line_, y - amplitude * 2, swing + 2 * line_, amplitude * 4),
+                        look_.paper);
+      paintWave(painter_, from, from + swing, y, amplitude, swing, look_.ink, line_ * 1.4);
     }
   }
 }
@@ -186,7 +208,7 @@ void RowPainter::paintAnalyses() {
     const bool full = geometry_.sizes.detail == RowDetail::full;
     const QRectF bar(std::min(at->from, right - wide),
                      place_.band.bottom() + small * (full ? 0.46 : 0.16), wide,
-                     small * (full ? 0.36 : 0.27));
+                     small * (full ? 0.4 : 0.34));
     paintAnalysisBar(painter_, bar, mark.kind, look_, line_);
   }
 }
@@ -229,6 +251,12 @@ void RowPainter::paintRemarks() {
 void RowPainter::paintSelected(const RowsOverlay& overlay) {
   const auto at = overlay.selected ? span(*overlay.selected) : std::nullopt;
   if (!at) {
+    return;
+  }
+  // The few pixels by which a stretch reaches into a row it hardly touches would look like a shock.
+  constexpr double kLeastPiece = 6;
+  const bool whole = overlay.selected->begin >= row_.begin && overlay.selected->end <= row_.end;
+  if (!whole && at->length() < kLeastPiece) {
     return;
   }
   painter_.setRenderHint(QPainter::Antialiasing, true);

@@ -26,11 +26,13 @@ private:
   [[nodiscard]] bool inRow(Time t) const { return model_.inRow(place_.index, t); }
   /// Height of the band for a rate.
   [[nodiscard]] double heightOf(double rate) const;
-  /// Where the rate is not known: the middle of the target.
-  [[nodiscard]] double middleHeight() const;
+  /// Where the rate is not known: below the target.
+  [[nodiscard]] double unknownHeight() const;
 
   void paintWorking(const std::vector<Interval>& working, bool behind);
+  [[nodiscard]] std::vector<Span> corridorSpans() const;
   void paintCorridor();
+  void paintCorridor(const Span& at);
   void paintCorridorLines();
   void paintDots(double from, double to, double y, bool over);
   void paintDotsOver(const QPolygonF& steps);
@@ -76,7 +78,8 @@ void paintHatch(QPainter& painter, const QRectF& box, double spacing, const QCol
 /// A sine between two places.
 void paintWave(QPainter& painter, double from, double to, double y, double amplitude, double length,
                const QColor& color, double width);
-/// An analysis's bar: solid where a shock was advised, hollow where not, dashed where inconclusive.
+/// An analysis's bar: solid where a shock was advised, a line between two end strokes where
+/// not, dashed where inconclusive.
 void paintAnalysisBar(QPainter& painter, const QRectF& bar, MarkKind kind, const RowsLook& look,
                       double line);
 /// The pole of a shock's flag with a small pennant: filled where given, hollow where not, dotted

@@ -60,8 +60,13 @@ void paintAnalysisBar(QPainter& painter, const QRectF& bar, MarkKind kind, const
   painter.setPen(QPen(look.ink, line, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
   painter.setBrush(Qt::NoBrush);
   if (kind == MarkKind::analysisNoShock) {
-    const double half = line / 2;
-    painter.drawRect(bar.adjusted(half, half, -half, -half));
+    // Another shape, not another filling: it must survive a mono printer and a few pixels.
+    const double thick = std::max(line, bar.height() * 0.28);
+    painter.fillRect(QRectF(bar.left(), bar.center().y() - thick / 2, bar.width(), thick),
+                     look.ink);
+    for (const double x : {bar.left(), bar.right() - thick}) {
+      painter.fillRect(QRectF(x, bar.top() - thick / 2, thick, bar.height() + thick), look.ink);
+    }
     return;
   }
   const double dash = std::max(1.5, bar.height() * 1.2);

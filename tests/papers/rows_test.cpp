@@ -6,6 +6,7 @@
 
 #include <QImage>
 #include <QPainter>
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -75,15 +76,15 @@ TEST(Rows, OneRowIsTwoMinutesFromTheWindowsBegin) {
   }
   const auto& labels = picture.model().labels;
   EXPECT_EQ(labels[0].minutes, QStringLiteral("0–2 min"));
-  EXPECT_EQ(labels[0].clock, "09:13");
+  EXPECT_EQ(labels[0].clock, "09:13:01");
   EXPECT_EQ(labels[5].minutes, QStringLiteral("10–12 min"));
 }
 
-TEST(Rows, NoClockTimeWhereTheClockWasNeverSet) {
+TEST(Rows, WhereTheClockWasNeverSetRowsSayTheirBeginSincePowerOn) {
   const Record record = test::cutOff();
   const RowsPicture picture(record, computeFigures(record));
   ASSERT_GE(picture.rowCount(), 1);
-  EXPECT_TRUE(picture.model().labels[0].clock.isEmpty());
+  EXPECT_EQ(picture.model().labels[0].clock, "from 0:25");
 }
 
 TEST(Rows, TimeAtIsTheInverseOfWhereItIsPainted) {
@@ -465,15 +466,82 @@ TEST(Rows, WithoutColourEveryShapeIsStillItsOwn) {
     EXPECT_GT(excluded, hatch * 1.3);
     EXPECT_GT(hatch, 0.02);
     EXPECT_LT(part(3, 25).roughness / hands, part(82, 85).roughness / excluded);
-    // The corridor's limits are dotted in ink, not only tinted.
+    // The corridor's limits are dotted in the band, not only tinted.
     QRectF limit = band;
-    limit.setLeft(band.left() + band.width() * 34 / 120);
-    limit.setRight(band.left() + band.width() * 38 / 120);
+    limit.setLeft(band.left() + band.width() * 5 / 120);
+    limit.setRight(band.left() + band.width() * 25 / 120);
     const double low = band.bottom() - band.height() * (100.0 - 60) / 90;
     limit.setTop(low - 3.5);
     limit.setBottom(low + 3.5);
     EXPECT_GT(greyOf(image, limit).roughness, 0.1);
   }
+}
+
+TEST(Rows, NoShockPauseOrCycleIsABareNumber) {
+  for (const Record& record : {test::fullRescue(), test::crowded(), test::overfull()}) {
+    const RowsPicture picture(record, computeFigures(record));
+    static const QRegularExpression letter(QStringLiteral("\\p{L}"));
+    const auto saysWhat = [&](const QStringList& words) {
+      return std::all_of(words.begin(), words.end(),
+                         [&](const QString& one) { return one.contains(letter); });
+    };
+    for (const PauseShown& pause : picture.model().pauses) {
+      EXPECT_TRUE(saysWhat(pause.words));
+    }
+    for (const CycleShown& cycle : picture.model().cycles) {
+      EXPECT_TRUE(saysWhat(cycle.words));
+    }
+    for (const RowMark& mark : picture.model().marks) {
+      EXPECT_TRUE(!isShock(mark.kind) || saysWhat(mark.words));
+    }
+  }
+}
+
+TEST(Rows, AShortReturnOfCirculationIsStillDrawn) {
+  const auto painted = [](bool returned) {
+    test::RecordBuilder builder;
+    builder.compressions(0, 100, 110);
+    if (returned) {
+      builder.at(50, entry::Circulation{CirculationState::returned});
+    }
+    const Record record = builder.done();
+    const RowsPicture picture(record, computeFigures(record));
+    const RowsLook look = RowsLook::paperLook();
+    const QSize size(1340, 120);
+    const RowsPlaced placed(picture, QRectF(QPointF(), QSizeF(size)), look);
+    QImage image(size, QImage::Format_RGB32);
+    image.fill(look.paper);
+    QPainter painter(&image);
+    placed.paint(painter);
+    painter.end();
+    QRectF box = placed.rowRect(0);
+    const double width = box.width();
+    box.setRight(box.left() + width * 53 / 120);
+    box.setLeft(box.left() + width * 50 / 120);
+    box.setTop(box.center().y() - box.height() * 0.2);
+    box.setBottom(box.top() + box.height() * 0.4);
+    return greyOf(image, box).mean;
+  };
+  EXPECT_GT(std::abs(painted(true) - painted(false)), 0.05);
+}
+
+TEST(Rows, HandsOnAtAnUnknownRateAreDrawnBelowTheTarget) {
+  test::RecordBuilder builder;
+  builder.from(0, 100, entry::Cpr{});
+  const Record record = builder.done();
+  const RowsPicture picture(record, computeFigures(record));
+  const RowsLook look = RowsLook::paperLook();
+  const QSize size(1340, 120);
+  const RowsPlaced placed(picture, QRectF(QPointF(), QSizeF(size)), look);
+  QImage image(size, QImage::Format_RGB32);
+  image.fill(look.paper);
+  QPainter painter(&image);
+  placed.paint(painter);
+  painter.end();
+  QRectF upper = placed.rowRect(0);
+  upper.setRight(upper.left() + upper.width() * 0.5);
+  upper.setBottom(upper.top() + upper.height() * 0.6);
+  EXPECT_DOUBLE_EQ(greyOf(image, upper).mean, 1);
 }
 
 TEST(Rows, NothingToDrawIsSaidInWords) {
