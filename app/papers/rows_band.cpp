@@ -54,9 +54,7 @@ std::vector<RowPainter::Span> RowPainter::corridorSpans() const {
 }
 
 void RowPainter::paintCorridor() {
-  const bool anyRate = std::any_of(model_.runs.begin(), model_.runs.end(),
-                                   [](const BandRun& run) { return run.beats || run.rateKnown(); });
-  if (!model_.corridor || !anyRate) {
+  if (!model_.showsTarget()) {
     return;
   }
   for (const Span& at : corridorSpans()) {
@@ -99,8 +97,7 @@ void RowPainter::paintDots(double from, double to, double y, bool over) {
 
 std::vector<double> RowPainter::corridorHeights() const {
   // In a low band dots would hide more than they tell.
-  if (!model_.corridor || model_.runs.empty() ||
-      place_.band.height() < kLeastForDots * geometry_.sizes.small) {
+  if (!model_.showsTarget() || place_.band.height() < kLeastForDots * geometry_.sizes.small) {
     return {};
   }
   return {heightOf(model_.corridor->low), heightOf(model_.corridor->high)};

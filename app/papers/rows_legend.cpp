@@ -27,7 +27,7 @@ std::vector<LegendItem> legendItems(const RowsModel& model) {
     add(LegendShape::handsOnUnknownRate,
         say(QT_TRANSLATE_NOOP("Papers", "hands on, rate not recorded")));
   }
-  if (model.corridor && !model.runs.empty()) {
+  if (model.showsTarget()) {
     add(LegendShape::corridor,
         say(QT_TRANSLATE_NOOP("Papers", "target %1–%2 a minute"))
             .arg(say.plainNumber(model.corridor->low), say.plainNumber(model.corridor->high)));

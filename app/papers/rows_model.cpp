@@ -340,6 +340,11 @@ void addLabels(RowsModel& model, const Record& record) {
 
 } // namespace
 
+bool RowsModel::showsTarget() const {
+  return corridor && std::any_of(runs.begin(), runs.end(),
+                                 [](const BandRun& run) { return run.beats || run.rateKnown(); });
+}
+
 int RowsModel::rowCount() const {
   if (!span) {
     return 0;

@@ -98,6 +98,8 @@ struct RowsModel {
   std::vector<RowMark> marks;
   std::vector<CycleShown> cycles;
 
+  /// There is a target for the rate, and a rate to hold against it.
+  [[nodiscard]] bool showsTarget() const;
   [[nodiscard]] int rowCount() const;
   [[nodiscard]] Interval row(int index) const;
   /// Whether a moment belongs to a row; the last row holds its end as well.

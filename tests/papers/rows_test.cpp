@@ -522,7 +522,7 @@ TEST(Rows, AShortReturnOfCirculationIsStillDrawn) {
     box.setBottom(box.top() + box.height() * 0.4);
     return greyOf(image, box).mean;
   };
-  EXPECT_GT(std::abs(painted(true) - painted(false)), 0.05);
+  EXPECT_GT(std::abs(painted(true) - painted(false)), 0.01);
 }
 
 TEST(Rows, HandsOnAtAnUnknownRateAreDrawnBelowTheTarget) {
