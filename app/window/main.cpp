@@ -41,10 +41,10 @@ int main(int argc, char** argv) {
       "main", "Shows what was recorded during a cardiac-arrest rescue or drill."));
   parser.addHelpOption();
   parser.addVersionOption();
-  parser.addPositionalArgument(QStringLiteral("file"),
-                               QCoreApplication::translate(
-                                   "main", "Recording or folder to open; several are listed."),
-                               QStringLiteral("[file...]"));
+  parser.addPositionalArgument(
+      QStringLiteral("file"),
+      QCoreApplication::translate("main", "Recording or folder to open; several are listed."),
+      QStringLiteral("[file...]"));
   QCommandLineOption quit(QStringLiteral("quit-after-picture"));
   quit.setFlags(QCommandLineOption::HiddenFromHelp);
   parser.addOption(quit);
