@@ -34,8 +34,12 @@ QBrush dotPattern(const QColor& color) {
 /// and seconds the lines would run through.
 std::vector<RowPainter::Span> RowPainter::corridorSpans() const {
   std::vector<Interval> without = model_.circulation;
-  for (const PauseShown& pause : model_.pauses) {
-    without.push_back(pause.stretch);
+  // Pauses are in time order and do not overlap: only those of this row are looked at.
+  for (auto pause = std::partition_point(
+           model_.pauses.begin(), model_.pauses.end(),
+           [this](const PauseShown& one) { return one.stretch.end < row_.begin; });
+       pause != model_.pauses.end() && pause->stretch.begin <= row_.end; ++pause) {
+    without.push_back(pause->stretch);
   }
   std::vector<Span> spans;
   Time from = model_.counted.begin;
@@ -51,6 +55,14 @@ std::vector<RowPainter::Span> RowPainter::corridorSpans() const {
   }
   add(model_.counted.end);
   return spans;
+}
+
+QColor derivedGround(const RowsLook& look) {
+  constexpr double kInk = 0.28;
+  const auto mixed = [&](double ink, double paper) { return kInk * ink + (1 - kInk) * paper; };
+  return QColor::fromRgbF(static_cast<float>(mixed(look.handsOn.redF(), look.paper.redF())),
+                          static_cast<float>(mixed(look.handsOn.greenF(), look.paper.greenF())),
+                          static_cast<float>(mixed(look.handsOn.blueF(), look.paper.blueF())));
 }
 
 void RowPainter::paintCorridor() {
@@ -204,10 +216,15 @@ void RowPainter::paintRun(const BandRun& run) {
   }
   steps.prepend(QPointF(steps.first().x(), base));
   steps << QPointF(right, base);
-  painter_.setPen(Qt::NoPen);
-  painter_.setBrush(look_.handsOn);
   painter_.setRenderHint(QPainter::Antialiasing, !raster_);
+  painter_.setPen(Qt::NoPen);
+  painter_.setBrush(run.derived ? derivedGround(look_) : look_.handsOn);
   painter_.drawPolygon(steps);
+  if (run.derived) {
+    painter_.setPen(QPen(look_.handsOn, line_ * 1.4, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+    painter_.setBrush(Qt::NoBrush);
+    painter_.drawPolyline(steps);
+  }
   paintDotsOver(steps);
 }
 

@@ -370,7 +370,7 @@ private:
     const double radius = breathRadius();
     const double y = place_.band.bottom() - (breathsApart() ? 2 : 1.35) * radius;
     double lastRight = -1e9;
-    for (const Time t : model_.breaths) {
+    for (const auto& [t, derived] : model_.breaths) {
       if (t < row_.begin || t >= row_.end) {
         continue;
       }
@@ -380,7 +380,7 @@ private:
         continue;
       }
       lastRight = at + radius;
-      layout_.breaths.push_back({QPointF(at, y), radius});
+      layout_.breaths.push_back({QPointF(at, y), radius, derived});
       if (!breathsApart()) {
         band_.take(at - radius * 1.3, at + radius * 1.3);
       }

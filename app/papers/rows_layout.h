@@ -88,6 +88,7 @@ struct PlacedText {
 struct PlacedBreath {
   QPointF centre;
   double radius = 2;
+  bool derived = false;
 };
 
 struct RowsLayout {
@@ -100,6 +101,7 @@ struct RowsLayout {
 enum class LegendShape : std::uint8_t {
   handsOn,
   handsOnUnknownRate,
+  handsOnDerived,
   corridor,
   handsOff,
   handsOffBeyond,
@@ -110,6 +112,7 @@ enum class LegendShape : std::uint8_t {
   analysisNoShock,
   analysisInconclusive,
   breath,
+  breathDerived,
   circulation,
   remark,
   cycle,

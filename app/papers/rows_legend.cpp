@@ -19,9 +19,19 @@ std::vector<LegendItem> legendItems(const RowsModel& model) {
   };
   const auto unknownRate = [](const BandRun& run) { return !run.beats && !run.rateKnown(); };
   const bool someUnknown = std::any_of(model.runs.begin(), model.runs.end(), unknownRate);
-  if (!std::all_of(model.runs.begin(), model.runs.end(), unknownRate)) {
+  const auto isDerived = [](const auto& one) { return one.derived; };
+  const auto rated = [&](bool derived) {
+    return std::any_of(model.runs.begin(), model.runs.end(), [&](const BandRun& run) {
+      return run.derived == derived && !unknownRate(run);
+    });
+  };
+  if (rated(false)) {
     add(LegendShape::handsOn,
         say(QT_TRANSLATE_NOOP("Papers", "hands on; height shows the compression rate")));
+  }
+  if (rated(true)) {
+    add(LegendShape::handsOnDerived,
+        say(QT_TRANSLATE_NOOP("Papers", "hands on, from the signals; height shows the rate")));
   }
   if (someUnknown) {
     add(LegendShape::handsOnUnknownRate,
@@ -68,8 +78,11 @@ std::vector<LegendItem> legendItems(const RowsModel& model) {
       add(known.shape, say(known.words));
     }
   }
-  if (!model.breaths.empty()) {
+  if (!std::all_of(model.breaths.begin(), model.breaths.end(), isDerived)) {
     add(LegendShape::breath, say(QT_TRANSLATE_NOOP("Papers", "breath")));
+  }
+  if (std::any_of(model.breaths.begin(), model.breaths.end(), isDerived)) {
+    add(LegendShape::breathDerived, say(QT_TRANSLATE_NOOP("Papers", "breath, from the signals")));
   }
   if (!model.cycles.empty()) {
     add(LegendShape::cycle, say(QT_TRANSLATE_NOOP("Papers", "cycle begins")));

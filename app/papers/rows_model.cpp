@@ -93,13 +93,16 @@ void addRuns(RowsModel& model, const Record& record, const Figures& figures) {
       ++last;
     }
     model.runs.push_back(runOf(at, first, last));
+    model.runs.back().derived =
+        record.entries[figures.compressionEntries[first]].source == Source::derived;
     first = last + 1;
   }
   for (const std::size_t index : figures.cprEntries) {
     const Entry& entry = record.entries[index];
     if (const auto* cpr = entry.complete<entry::Cpr>()) {
       const Interval stretch{entry.t, entry.lastTime()};
-      model.runs.push_back({stretch, {{stretch, cpr->ratePerMin}}, false});
+      model.runs.push_back(
+          {stretch, {{stretch, cpr->ratePerMin}}, false, entry.source == Source::derived});
     }
   }
   std::stable_sort(model.runs.begin(), model.runs.end(), [](const BandRun& a, const BandRun& b) {
@@ -237,7 +240,7 @@ std::optional<RowMark> markOf(const Entry& entry, const Words& say) {
   return remarkOf(entry, say);
 }
 
-QStringList excludedWords(std::optional<ExclusionReason> why, const Words& say) {
+QStringList excludedWords(std::optional<ExclusionReason> why, bool derived, const Words& say) {
   const QString plain = say(QT_TRANSLATE_NOOP("Papers", "not counted"));
   if (!why) {
     return {plain};
@@ -250,7 +253,9 @@ QStringList excludedWords(std::optional<ExclusionReason> why, const Words& say) 
   case ExclusionReason::notObserved:
     break;
   }
-  return {say(QT_TRANSLATE_NOOP("Papers", "not counted: nobody was watching")), plain};
+  return {derived ? say(QT_TRANSLATE_NOOP("Papers", "not counted: no signal shows the hands"))
+                  : say(QT_TRANSLATE_NOOP("Papers", "not counted: nobody was watching")),
+          plain};
 }
 
 /// Since when the device was on as the rows begin.
@@ -302,10 +307,11 @@ void addEntries(RowsModel& model, const Record& record) {
       continue;
     }
     if (entry.complete<entry::Ventilation>() != nullptr) {
-      model.breaths.push_back(entry.t);
+      model.breaths.push_back({entry.t, entry.source == Source::derived});
     } else if (const auto* excluded = entry.complete<entry::Excluded>()) {
       model.excluded.push_back(
-          {{entry.t, entry.lastTime()}, excludedWords(excluded->why, model.words)});
+          {{entry.t, entry.lastTime()},
+           excludedWords(excluded->why, entry.source == Source::derived, model.words)});
     } else if (auto mark = markOf(entry, model.words)) {
       model.marks.push_back(std::move(*mark));
     }

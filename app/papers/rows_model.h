@@ -25,7 +25,14 @@ struct BandRun {
   std::vector<BandPiece> pieces;
   /// Made of single compressions.
   bool beats = false;
+  /// Read off the signals by a program.
+  bool derived = false;
   [[nodiscard]] bool rateKnown() const { return !pieces.empty() && pieces.front().rate; }
+};
+
+struct BreathShown {
+  Time t{};
+  bool derived = false;
 };
 
 /// A counted pause.
@@ -92,7 +99,7 @@ struct RowsModel {
   /// All sorted by begin.
   std::vector<BandRun> runs;
   std::vector<PauseShown> pauses;
-  std::vector<Time> breaths;
+  std::vector<BreathShown> breaths;
   std::vector<Interval> circulation;
   std::vector<ExcludedShown> excluded;
   std::vector<RowMark> marks;

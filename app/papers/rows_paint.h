@@ -69,6 +69,10 @@ void paintTexts(QPainter& painter, const RowsModel& model, const RowsLayout& lay
                 const RowsLook& look, const QRectF& shown);
 void paintBreaths(QPainter& painter, const RowsLayout& layout, const RowsLook& look,
                   const QRectF& shown);
+/// A breath's circle with the painter's pen; open to the right where it was read off the signals.
+void paintBreath(QPainter& painter, const QPointF& centre, double radius, bool derived);
+/// The ground of a band that was read off the signals; its outline has the colour of hands on.
+[[nodiscard]] QColor derivedGround(const RowsLook& look);
 /// Where a cycle begins: a corner under the band, open to the right.
 void paintCycleCorner(QPainter& painter, const QPointF& at, double small, const QColor& color,
                       double line);

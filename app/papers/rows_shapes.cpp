@@ -153,6 +153,10 @@ void paintLegendShape(QPainter& painter, const QRectF& box, LegendShape shape, c
     frame(look.handsOn, line);
     break;
   }
+  case LegendShape::handsOnDerived:
+    painter.fillRect(mark, derivedGround(look));
+    frame(look.handsOn, line * 1.4);
+    break;
   case LegendShape::corridor:
     painter.fillRect(mark, look.target);
     painter.setPen(QPen(look.ink, line, Qt::DotLine));
@@ -185,10 +189,11 @@ void paintLegendShape(QPainter& painter, const QRectF& box, LegendShape shape, c
     analysis(MarkKind::analysisInconclusive);
     break;
   case LegendShape::breath:
+  case LegendShape::breathDerived:
     painter.setRenderHint(QPainter::Antialiasing, true);
     painter.setBrush(look.paper);
     painter.setPen(QPen(look.ink, line));
-    painter.drawEllipse(middle, size * 0.3, size * 0.3);
+    paintBreath(painter, middle, size * 0.3, shape == LegendShape::breathDerived);
     break;
   case LegendShape::circulation:
     paintWave(painter, mark.left(), mark.right(), middle.y(), size * 0.3, size, look.ink,

@@ -28,8 +28,11 @@ QString handsOnWords(const RowsModel& model, const Interval& row) {
   Duration hands{};
   double beats = 0;
   double rated = 0;
+  bool derived = false;
   for (const BandRun& run : model.runs) {
-    hands += shared(run.stretch, row);
+    const Duration here = shared(run.stretch, row);
+    hands += here;
+    derived |= run.derived && here > Duration{0};
     for (const BandPiece& piece : run.pieces) {
       const double length = seconds(shared(piece.stretch, row));
       if (piece.rate && length > 0) {
@@ -42,11 +45,11 @@ QString handsOnWords(const RowsModel& model, const Interval& row) {
   if (hands <= Duration{0}) {
     return say(QT_TRANSLATE_NOOP("Papers", "no hands on the chest"));
   }
-  if (rated <= 0) {
-    return say(QT_TRANSLATE_NOOP("Papers", "hands on for %1")).arg(say.length(hands));
-  }
-  return say(QT_TRANSLATE_NOOP("Papers", "hands on for %1, about %2 a minute"))
-      .arg(say.length(hands), say.number(60 * beats / rated));
+  const QString words =
+      rated <= 0 ? say(QT_TRANSLATE_NOOP("Papers", "hands on for %1")).arg(say.length(hands))
+                 : say(QT_TRANSLATE_NOOP("Papers", "hands on for %1, about %2 a minute"))
+                       .arg(say.length(hands), say.number(60 * beats / rated));
+  return derived ? say(QT_TRANSLATE_NOOP("Papers", "%1, from the signals")).arg(words) : words;
 }
 
 QStringList pauseWords(const RowsModel& model, const Interval& row, bool last) {
@@ -81,8 +84,9 @@ QStringList otherWords(const RowsModel& model, const Interval& row, bool last) {
                    .arg(cycle.words.first(), momentWords(model, cycle.begin));
     }
   }
-  const auto breaths = std::count_if(model.breaths.begin(), model.breaths.end(),
-                                     [&](Time t) { return startsIn(row, t, last); });
+  const auto breaths =
+      std::count_if(model.breaths.begin(), model.breaths.end(),
+                    [&](const BreathShown& breath) { return startsIn(row, breath.t, last); });
   if (breaths > 0) {
     parts << (breaths == 1 ? say(QT_TRANSLATE_NOOP("Papers", "one breath"))
                            : say(QT_TRANSLATE_NOOP("Papers", "%1 breaths")).arg(breaths));

@@ -81,6 +81,16 @@ void paintTexts(QPainter& painter, const RowsModel& model, const RowsLayout& lay
   }
 }
 
+void paintBreath(QPainter& painter, const QPointF& centre, double radius, bool derived) {
+  if (!derived) {
+    painter.drawEllipse(centre, radius, radius);
+    return;
+  }
+  constexpr int kSixteenth = 16, kFrom = 50, kSpan = 260;
+  painter.drawArc(QRectF(centre.x() - radius, centre.y() - radius, 2 * radius, 2 * radius),
+                  kFrom * kSixteenth, kSpan * kSixteenth);
+}
+
 void paintBreaths(QPainter& painter, const RowsLayout& layout, const RowsLook& look,
                   const QRectF& shown) {
   painter.setRenderHint(QPainter::Antialiasing, true);
@@ -89,7 +99,7 @@ void paintBreaths(QPainter& painter, const RowsLayout& layout, const RowsLook& l
   for (const PlacedBreath& breath : layout.breaths) {
     if (shown.isNull() || (breath.centre.y() + 2 * breath.radius >= shown.top() &&
                            breath.centre.y() - 2 * breath.radius <= shown.bottom())) {
-      painter.drawEllipse(breath.centre, breath.radius, breath.radius);
+      paintBreath(painter, breath.centre, breath.radius, breath.derived);
     }
   }
 }
