@@ -2125,6 +2125,22 @@
         <source>%1: a shock was prepared and not given. What was happening?</source>
         <translation>%1: Ein Schock war vorbereitet und wurde nicht abgegeben. Was geschah da?</translation>
     </message>
+    <message>
+        <source>hands on, from the signals; height shows the rate</source>
+        <translation>Herzdruckmassage aus den Signalen; Höhe = Frequenz</translation>
+    </message>
+    <message>
+        <source>breath, from the signals</source>
+        <translation>Beatmung, aus den Signalen</translation>
+    </message>
+    <message>
+        <source>not counted: no signal shows the hands</source>
+        <translation>nicht gezählt: kein Signal zeigt die Hände</translation>
+    </message>
+    <message>
+        <source>%1, from the signals</source>
+        <translation>%1, aus den Signalen</translation>
+    </message>
 </context>
 <context>
     <name>WaveMarks</name>
@@ -3462,6 +3478,366 @@ Ziele: %4.</translation>
         <source>Search the keys</source>
         <translation>Tasten durchsuchen</translation>
     </message>
+    <message>
+        <source>Leakage of the fibrillation filter</source>
+        <translation>Rest des Flimmerfilters (Leckage)</translation>
+    </message>
+    <message>
+        <source>Slow repeating beats</source>
+        <translation>Langsam wiederkehrende Schläge</translation>
+    </message>
+    <message>
+        <source>Likeness of the beats</source>
+        <translation>Ähnlichkeit der Schläge</translation>
+    </message>
+    <message>
+        <source>Large samples between 13 and 16.5 Hz</source>
+        <translation>Große Werte zwischen 13 und 16,5 Hz</translation>
+    </message>
+    <message>
+        <source>Evenness of the amplitude</source>
+        <translation>Gleichmäßigkeit der Amplitude</translation>
+    </message>
+    <message>
+        <source>Threshold crossing sample count</source>
+        <translation>Werte über der Schwelle (TCSC)</translation>
+    </message>
+    <message>
+        <source>Complexity</source>
+        <translation>Komplexität</translation>
+    </message>
+    <message>
+        <source>Lowest autocorrelation</source>
+        <translation>Kleinste Autokorrelation</translation>
+    </message>
+    <message>
+        <source>Median to 98th percentile of the slope</source>
+        <translation>Median zu 98. Perzentil der Steigung</translation>
+    </message>
+    <message>
+        <source>Slow repeating waves</source>
+        <translation>Langsam wiederkehrende Wellen</translation>
+    </message>
+    <message>
+        <source>neither</source>
+        <translation>keines von beiden</translation>
+    </message>
+    <message>
+        <source>shockable</source>
+        <translation>defibrillierbar</translation>
+    </message>
+    <message>
+        <source>not shockable</source>
+        <translation>nicht defibrillierbar</translation>
+    </message>
+    <message>
+        <source>%1 a minute (correlation %2)</source>
+        <translation>%1 pro Minute (Korrelation %2)</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nicht</translation>
+    </message>
+    <message>
+        <source>Amplitude in a second, peak to peak: %1 mV (median), %2 to %3 mV.</source>
+        <translation>Amplitude in einer Sekunde, Spitze zu Spitze: %1 mV (Median), %2 bis %3 mV.</translation>
+    </message>
+    <message>
+        <source>The ECG repeats itself: %1; its slopes: %2.</source>
+        <translation>Das EKG wiederholt sich: %1; seine Steigungen: %2.</translation>
+    </message>
+    <message>
+        <source>Peaks taken for beats: %1, at %2 a minute.</source>
+        <translation>Als Schläge genommene Spitzen: %1, bei %2 pro Minute.</translation>
+    </message>
+    <message>
+        <source>Log-odds of shockable: %1 of this window alone, %2 with its neighbours; nearer to 0 than %3 is no decision.</source>
+        <translation>Logarithmierte Chance für defibrillierbar: %1 für dieses Fenster allein, %2 mit seinen Nachbarn; näher an 0 als %3 ist keine Entscheidung.</translation>
+    </message>
+    <message>
+        <source>Decision: %1.</source>
+        <translation>Entscheidung: %1.</translation>
+    </message>
+    <message>
+        <source>Reason: %1.</source>
+        <translation>Grund: %1.</translation>
+    </message>
+    <message>
+        <source>partly from the signals</source>
+        <translation>zum Teil aus den Signalen</translation>
+    </message>
+    <message>
+        <source>from the signals</source>
+        <translation>aus den Signalen</translation>
+    </message>
+    <message>
+        <source>%1, %2 judged</source>
+        <translation>%1, %2 beurteilt</translation>
+    </message>
+    <message>
+        <source>From the signals: %1 of %2 breaths were derived, not recorded.</source>
+        <translation>Aus den Signalen: %1 von %2 Beatmungen wurden abgeleitet, nicht aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>From the signals: %1 of %2 compressions were derived, not recorded.</source>
+        <translation>Aus den Signalen: %1 von %2 Kompressionen wurden abgeleitet, nicht aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>Channels: %1; %2 of the recording could be judged.</source>
+        <translation>Kanäle: %1; %2 der Aufzeichnung waren zu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Their quality is %1 of 1 in the mean.</source>
+        <translation>Ihre Güte ist im Mittel %1 von 1.</translation>
+    </message>
+    <message>
+        <source>chest compressions</source>
+        <translation>Herzdruckmassage</translation>
+    </message>
+    <message>
+        <source>saturation</source>
+        <translation>Übersteuerung</translation>
+    </message>
+    <message>
+        <source>noise</source>
+        <translation>Rauschen</translation>
+    </message>
+    <message>
+        <source>pacing spikes</source>
+        <translation>Schrittmacher-Spitzen</translation>
+    </message>
+    <message>
+        <source>too short</source>
+        <translation>zu kurz</translation>
+    </message>
+    <message>
+        <source>between fibrillation and asystole</source>
+        <translation>zwischen Flimmern und Asystolie</translation>
+    </message>
+    <message>
+        <source>neither clearly shockable nor clearly not</source>
+        <translation>weder klar defibrillierbar noch klar nicht</translation>
+    </message>
+    <message>
+        <source>too few samples a second</source>
+        <translation>zu wenige Werte pro Sekunde</translation>
+    </message>
+    <message>
+        <source>device: %1</source>
+        <translation>Gerät: %1</translation>
+    </message>
+    <message>
+        <source>noted: %1</source>
+        <translation>notiert: %1</translation>
+    </message>
+    <message>
+        <source>hint: %1</source>
+        <translation>Hinweis: %1</translation>
+    </message>
+    <message>
+        <source>organised</source>
+        <translation>organisiert</translation>
+    </message>
+    <message>
+        <source>asystole</source>
+        <translation>Asystolie</translation>
+    </message>
+    <message>
+        <source>unclear</source>
+        <translation>unklar</translation>
+    </message>
+    <message>
+        <source>wide and fast, %1 a minute</source>
+        <translation>breit und schnell, %1 pro Minute</translation>
+    </message>
+    <message>
+        <source>A reviewer&apos;s aid, not a diagnosis</source>
+        <translation>Hilfe zur Durchsicht, keine Diagnose</translation>
+    </message>
+    <message>
+        <source>%1 to %2, %3</source>
+        <translation>%1 bis %2, %3</translation>
+    </message>
+    <message>
+        <source>derived from the ECG, quality %1 of 1</source>
+        <translation>aus dem EKG abgeleitet, Güte %1 von 1</translation>
+    </message>
+    <message>
+        <source>derived from the ECG</source>
+        <translation>aus dem EKG abgeleitet</translation>
+    </message>
+    <message>
+        <source>no ECG was recorded here</source>
+        <translation>hier wurde kein EKG aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>missing samples</source>
+        <translation>fehlende Werte</translation>
+    </message>
+    <message>
+        <source>electrodes off</source>
+        <translation>Elektroden gelöst</translation>
+    </message>
+    <message>
+        <source>no fibrillation</source>
+        <translation>kein Flimmern</translation>
+    </message>
+    <message>
+        <source>rhythm unclear</source>
+        <translation>Rhythmus unklar</translation>
+    </message>
+    <message>
+        <source>not told: %1</source>
+        <translation>nicht angegeben: %1</translation>
+    </message>
+    <message>
+        <source>coarse fibrillation</source>
+        <translation>grobes Flimmern</translation>
+    </message>
+    <message>
+        <source>fine fibrillation</source>
+        <translation>feines Flimmern</translation>
+    </message>
+    <message>
+        <source>fibrillation ended within 5 s</source>
+        <translation>Flimmern binnen 5 s beendet</translation>
+    </message>
+    <message>
+        <source>fibrillation went on</source>
+        <translation>Flimmern dauerte an</translation>
+    </message>
+    <message>
+        <source>not known: %1</source>
+        <translation>nicht bekannt: %1</translation>
+    </message>
+    <message>
+        <source>nothing clear</source>
+        <translation>nichts Klares</translation>
+    </message>
+    <message>
+        <source>fibrillation again after %1</source>
+        <translation>erneutes Flimmern nach %1</translation>
+    </message>
+    <message>
+        <source>Before the shock: %1</source>
+        <translation>Vor dem Schock: %1</translation>
+    </message>
+    <message>
+        <source>amplitude %1 mV, dominant frequency %2 Hz, AMSA %3 mV·Hz</source>
+        <translation>Amplitude %1 mV, vorherrschende Frequenz %2 Hz, AMSA %3 mV·Hz</translation>
+    </message>
+    <message>
+        <source>After it: %1</source>
+        <translation>Danach: %1</translation>
+    </message>
+    <message>
+        <source>Then: %1</source>
+        <translation>Dann: %1</translation>
+    </message>
+    <message>
+        <source>hint: before</source>
+        <translation>Hinweis: vorher</translation>
+    </message>
+    <message>
+        <source>amplitude</source>
+        <translation>Amplitude</translation>
+    </message>
+    <message>
+        <source>mV</source>
+        <translation>mV</translation>
+    </message>
+    <message>
+        <source>dominant</source>
+        <translation>vorherrschend</translation>
+    </message>
+    <message>
+        <source>Hz</source>
+        <translation>Hz</translation>
+    </message>
+    <message>
+        <source>AMSA</source>
+        <translation>AMSA</translation>
+    </message>
+    <message>
+        <source>mV·Hz</source>
+        <translation>mV·Hz</translation>
+    </message>
+    <message>
+        <source>hint: then</source>
+        <translation>Hinweis: dann</translation>
+    </message>
+    <message>
+        <source>hands on, derived from the signals</source>
+        <translation>Herzdruckmassage, aus den Signalen abgeleitet</translation>
+    </message>
+    <message>
+        <source>rhythm hints are being made …</source>
+        <translation>Rhythmushinweise werden gemacht …</translation>
+    </message>
+    <message>
+        <source>Click for its working</source>
+        <translation>Klick zeigt die Herleitung</translation>
+    </message>
+    <message>
+        <source>Open the working of a rhythm hint</source>
+        <translation>Herleitung eines Rhythmushinweises öffnen</translation>
+    </message>
+    <message>
+        <source>click the hint</source>
+        <translation>Klick auf den Hinweis</translation>
+    </message>
+    <message>
+        <source>Say what a rhythm or shock is known by</source>
+        <translation>Sagen, woran Rhythmus oder Schock zu erkennen ist</translation>
+    </message>
+    <message>
+        <source>Nearly all of it is below %1 mV: asystole, whatever its shape.</source>
+        <translation>Fast alles liegt unter %1 mV: Asystolie, gleich welcher Form.</translation>
+    </message>
+    <message>
+        <source>Clear beats, alike and far apart, stand out of a flat line: organised.</source>
+        <translation>Klare Schläge, einander ähnlich und weit auseinander, ragen aus einer flachen Linie: organisiert.</translation>
+    </message>
+    <message>
+        <source>Wide, but it repeats itself at less than %1 a minute, or its beats are alike and slow: a rule counts this window as organised.</source>
+        <translation>Breit, wiederholt sich aber mit weniger als %1 pro Minute, oder die Schläge sind ähnlich und langsam: Eine Regel zählt dieses Fenster als organisiert.</translation>
+    </message>
+    <message>
+        <source>Regular and slow, beats alike and slow, or narrow complexes: a rule counts this window as organised.</source>
+        <translation>Regelmäßig und langsam, ähnliche langsame Schläge oder schmale Komplexe: Eine Regel zählt dieses Fenster als organisiert.</translation>
+    </message>
+    <message>
+        <source>Its amplitude lies between %1 and %2 mV.</source>
+        <translation>Die Amplitude liegt zwischen %1 und %2 mV.</translation>
+    </message>
+    <message>
+        <source>Waves that rest for a second are not called shockable.</source>
+        <translation>Wellen, die eine Sekunde lang ruhen, werden nicht defibrillierbar genannt.</translation>
+    </message>
+    <message>
+        <source>A doubt, %1, does not change the decision.</source>
+        <translation>Ein Zweifel (%1) ändert die Entscheidung nicht.</translation>
+    </message>
+    <message>
+        <source>ended within 5 s</source>
+        <translation>binnen 5 s beendet</translation>
+    </message>
+    <message>
+        <source>went on</source>
+        <translation>dauerte an</translation>
+    </message>
+    <message>
+        <source>fibrillation</source>
+        <translation>Flimmern</translation>
+    </message>
+    <message>
+        <source>Derived from the ECG. %1.</source>
+        <translation>Aus dem EKG abgeleitet. %1.</translation>
+    </message>
+    <message>
+        <source>The signals tell nothing about shocks here: no shock was given, no ECG shows it, or no hints are made from the signals.</source>
+        <translation>Die Signale sagen hier nichts über Schocks: Es wurde keiner abgegeben, kein EKG zeigt ihn, oder aus den Signalen werden keine Hinweise gemacht.</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::Appearance</name>
@@ -3584,6 +3960,21 @@ Ziele: %4.</translation>
     <message>
         <source>Struck for this showing: %1</source>
         <translation>Für dieses Mal gestrichen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::DeriveActions</name>
+    <message>
+        <source>Where the &amp;device recorded nothing</source>
+        <translation>Wo das &amp;Gerät nichts aufgezeichnet hat</translation>
+    </message>
+    <message>
+        <source>&amp;Never</source>
+        <translation>&amp;Nie</translation>
+    </message>
+    <message>
+        <source>&amp;Always</source>
+        <translation>&amp;Immer</translation>
     </message>
 </context>
 <context>
@@ -4031,6 +4422,93 @@ Ziele: %4.</translation>
     </message>
 </context>
 <context>
+    <name>afterbeat::window::HintWorking</name>
+    <message>
+        <source>Hint and window</source>
+        <translation>Hinweis und Fenster</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>Decision and reason</source>
+        <translation>Entscheidung und Grund</translation>
+    </message>
+    <message>
+        <source>Amplitude and rates</source>
+        <translation>Amplitude und Frequenzen</translation>
+    </message>
+    <message>
+        <source>Working of a rhythm hint</source>
+        <translation>Herleitung eines Rhythmushinweises</translation>
+    </message>
+    <message>
+        <source>Features of the window</source>
+        <translation>Merkmale des Fensters</translation>
+    </message>
+    <message>
+        <source>feature</source>
+        <translation>Merkmal</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation>Grenzwert</translation>
+    </message>
+    <message>
+        <source>speaks for</source>
+        <translation>spricht für</translation>
+    </message>
+    <message>
+        <source>how much</source>
+        <translation>wie stark</translation>
+    </message>
+    <message>
+        <source>Previous hint</source>
+        <translation>Voriger Hinweis</translation>
+    </message>
+    <message>
+        <source>Next hint</source>
+        <translation>Nächster Hinweis</translation>
+    </message>
+    <message>
+        <source>2 s earlier</source>
+        <translation>2 s früher</translation>
+    </message>
+    <message>
+        <source>2 s later</source>
+        <translation>2 s später</translation>
+    </message>
+    <message>
+        <source>Copy as text</source>
+        <translation>Als Text kopieren</translation>
+    </message>
+    <message>
+        <source>window of the rhythm hint</source>
+        <translation>Fenster des Rhythmushinweises</translation>
+    </message>
+    <message>
+        <source>The hints are being made.</source>
+        <translation>Die Hinweise werden gerade gemacht.</translation>
+    </message>
+    <message>
+        <source>No hint was made for this moment. Hints that came with the file have no working here: choose Figures, From the signals, Always.</source>
+        <translation>Für diesen Moment gibt es keinen Hinweis. Hinweise, die mit der Datei kamen, haben hier keine Herleitung: Zahlen, Aus den Signalen, Immer wählen.</translation>
+    </message>
+    <message>
+        <source>Window of 8 s from %1, one of %2</source>
+        <translation>Fenster von 8 s ab %1, eines von %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+</context>
+<context>
     <name>afterbeat::window::IncompleteStrip</name>
     <message>
         <source>The recording is not whole</source>
@@ -4230,6 +4708,14 @@ Ziele: %4.</translation>
     <message>
         <source>The list was copied as text.</source>
         <translation>Die Liste wurde als Text kopiert.</translation>
+    </message>
+    <message>
+        <source>From the &amp;signals</source>
+        <translation>Aus den &amp;Signalen</translation>
+    </message>
+    <message>
+        <source>&amp;ECG around shocks</source>
+        <translation>&amp;EKG um die Schocks</translation>
     </message>
 </context>
 <context>
@@ -4892,7 +5378,11 @@ Ziele: %4.</translation>
         <translation>Schocks</translation>
     </message>
     <message>
-        <source>Table of %1</source>
+        <source>ECG around shocks</source>
+        <translation>EKG um die Schocks</translation>
+    </message>
+    <message>
+        <source>Table: %1</source>
         <translation>Tabelle: %1</translation>
     </message>
 </context>
@@ -5044,41 +5534,17 @@ Ziele: %4.</translation>
         <source>! problem</source>
         <translation>! Problem</translation>
     </message>
+    <message>
+        <source>ECG, compressions suppressed</source>
+        <translation>EKG, Herzdruckmassage unterdrückt</translation>
+    </message>
+    <message>
+        <source>for looking only</source>
+        <translation>nur zum Ansehen</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::WavesView</name>
-    <message>
-        <source>shockable</source>
-        <translation>defibrillierbar</translation>
-    </message>
-    <message>
-        <source>organised</source>
-        <translation>organisiert</translation>
-    </message>
-    <message>
-        <source>asystole</source>
-        <translation>Asystolie</translation>
-    </message>
-    <message>
-        <source>unclear</source>
-        <translation>unklar</translation>
-    </message>
-    <message>
-        <source>as noted</source>
-        <translation>wie notiert</translation>
-    </message>
-    <message>
-        <source>as the device recorded it</source>
-        <translation>wie vom Gerät aufgezeichnet</translation>
-    </message>
-    <message>
-        <source>a reviewer&apos;s aid, not a diagnosis</source>
-        <translation>eine Hilfe zur Auswertung, keine Diagnose</translation>
-    </message>
-    <message>
-        <source>rhythm %1, %2</source>
-        <translation>Rhythmus %1, %2</translation>
-    </message>
     <message>
         <source>Selected stretch</source>
         <translation>Gewählter Abschnitt</translation>
@@ -5154,6 +5620,14 @@ Ziele: %4.</translation>
     <message>
         <source>ruler: %1  ·  drag its ends</source>
         <translation>Messlineal: %1  ·  Enden lassen sich ziehen</translation>
+    </message>
+    <message>
+        <source>Working of the r&amp;hythm hint here</source>
+        <translation>Herleitung des R&amp;hythmushinweises hier</translation>
+    </message>
+    <message>
+        <source>ECG with compressions &amp;suppressed</source>
+        <translation>EKG mit &amp;unterdrückter Herzdruckmassage</translation>
     </message>
 </context>
 <context>

@@ -65,6 +65,14 @@ def _fullest(path):
     _write(path, [header] + [dict(t=round(t, 3), **rest) for t, rest in entries])
 
 
+def _signals_only(path, log):
+    """A record whose device kept waveforms and wrote down no compression, breath or rhythm."""
+    kept = [line for line in log.splitlines(True)
+            if not any(b'"type":"%s"' % kind in line
+                       for kind in (b"compression", b"ventilation", b"cpr", b"rhythm", b"end"))]
+    path.write_bytes(b"".join(kept))
+
+
 def make(folder, samples):
     """All of them, into `folder`; the records by name."""
     folder = pathlib.Path(folder)
@@ -74,6 +82,7 @@ def make(folder, samples):
     ferry = (samples / "ferry-terminal.resuslog").read_bytes()
     (folder / "damaged.resuslog").write_bytes(
         ferry[:200_000].replace(b'"type":"compression"', b'"type":compression"', 4) + b'\n{"t":')
+    _signals_only(folder / "signals-only.resuslog", ferry)
     (folder / "unknown.bin").write_bytes(bytes(range(256)) * 16)
     (folder / "no-header.resuslog").write_bytes(b"".join(ferry.splitlines(True)[1:400]))
     (folder / "newer.resuslog").write_text('{"resuslog":"7.0","recorded":"2031-01-01T00:00:00Z"}\n')
@@ -84,4 +93,5 @@ def make(folder, samples):
     os.truncate(folder / "slow.resuslog", 1900 << 20)
     return {"smallest": folder / "smallest.resuslog", "fullest": folder / "fullest.resuslog",
             "damaged": folder / "damaged.resuslog",
+            "signals-only": folder / "signals-only.resuslog",
             **{path.stem: path for path in samples.glob("*.resuslog")}}

@@ -41,10 +41,24 @@ LOOKING = [
     ("pauses-as-usual", ["figures Ctrl+T, 3"]),
 ]
 
+# What the signals say.
+SIGNALS = [
+    ("signals-a-shock", ["do F7", "do F2", "do Shift+F2", "do Ctrl+,"]),
+    ("signals-hint-working", ["do Shift+H"]),
+    ("signals-figures", ["do Ctrl+3", "do F3"]),
+    ("signals-twenty-seconds", ["do Ctrl+End"]),
+    ("signals-suppressed", ["do E"]),
+    ("signals-ecg-around-shocks", ["do E", "do Shift+E"]),
+    ("signals-never", ["figures Ctrl+H, 2", "do Shift+F2"]),
+    ("signals-always", ["figures Ctrl+H, 3"]),
+    ("signals-where-nothing-else", ["figures Ctrl+H, 1"]),
+]
+
 MENUS = [(f"menu-{n}", [f"menu {n}"]) for n in range(1, 8)] + [
     ("menu-1-opened-lately", ["menu 1 1"]),
     ("menu-1-without-a-header", ["menu 1 2"]),
     ("menu-1-sheet", ["menu 1 3"]),
+    ("menu-3-from-the-signals", ["menu 3 1"]),
     ("menu-2-pause", ["menu 2 1"]),
     ("menu-2-window-end", ["menu 2 2"]),
     ("menu-2-guideline", ["menu 2 3"]),
@@ -55,6 +69,7 @@ MENUS = [(f"menu-{n}", [f"menu {n}"]) for n in range(1, 8)] + [
 DIALOGS = [
     ("dialog-keys", ["do F1"]),
     ("dialog-about", ["do Shift+F1"]),
+    ("dialog-hint", ["do Shift+H"]),
     ("dialog-threshold", ["do Ctrl+T, 0"]),
     ("dialog-profile", ["do Ctrl+G, 0"]),
     ("dialog-open", ["do Ctrl+O"]),

@@ -28,6 +28,14 @@ void WindowTest::open(const QString& path) {
   QSignalSpy complete(&window_, &MainWindow::pictureComplete);
   window_.openFile(path);
   ASSERT_TRUE(complete.wait(kPatience));
+  untilHints();
+}
+
+void WindowTest::untilHints() {
+  QSignalSpy changed(&window_.session(), &Session::hintsChanged);
+  ASSERT_TRUE(!window_.session().hintsAwaited() || changed.wait(kPatience));
+  // What they change in the picture is painted.
+  QCoreApplication::processEvents();
 }
 
 void WindowTest::untilFiguresChange(const std::function<void()>& does) {

@@ -39,8 +39,10 @@ protected:
   [[nodiscard]] static QString sample(const char* name);
   /// Writes a file into the test's folder.
   QString fileWith(const char* name, const QByteArray& bytes) const;
-  /// Opens a file and waits for the complete picture (or the page that refuses).
+  /// Opens a file and waits for the complete picture (or the page that refuses) and the hints.
   void open(const QString& path);
+  /// Waits for rhythm hints that are being made.
+  void untilHints();
   /// Waits until the figures were computed again after `does`.
   void untilFiguresChange(const std::function<void()>& does);
   [[nodiscard]] static Time at(double s) { return *timeFromSeconds(s); }

@@ -2,6 +2,7 @@
 
 #include "app/window/session/selection.h"
 #include "app/window/session/session.h"
+#include "app/window/signals/origin.h"
 
 #include <QAction>
 #include <QEvent>
@@ -15,6 +16,14 @@ namespace {
 constexpr int kWidestCard = 280;
 /// Cards take all the room up to their widest, and the rest stays empty.
 constexpr int kCardShare = 100;
+
+/// What was read off the signals is said beside the figure.
+void addOrigin(const QString& words, CardText& text) {
+  if (!words.isEmpty()) {
+    text.notes << words;
+    text.sentence += QLatin1Char('\n') + words;
+  }
+}
 
 } // namespace
 
@@ -56,7 +65,9 @@ void HeadlineStrip::refresh() {
     cards_[i]->setVisible(used);
     actions_[i]->setEnabled(used);
     if (used) {
-      const CardText& text = shown_[static_cast<std::size_t>(i)].text;
+      Card& card = shown_[static_cast<std::size_t>(i)];
+      CardText& text = card.text;
+      addOrigin(originWords(card.id, session_.figures(), session_.loaded().origin), text);
       cards_[i]->setCard(text);
       actions_[i]->setText(tr("Working: %1").arg(text.title));
     }

@@ -8,6 +8,7 @@
 #include "app/window/look/figure_words.h"
 #include "app/window/session/selection.h"
 #include "app/window/session/session.h"
+#include "app/window/signals/origin.h"
 
 #include <QEvent>
 #include <QHeaderView>
@@ -54,7 +55,8 @@ MeasureId idOf(const QTreeWidgetItem* item) {
   return static_cast<MeasureId>(item->data(0, kIdRole).toInt());
 }
 
-void fill(QTreeWidgetItem* item, const Record& record, const Figures& figures) {
+void fill(QTreeWidgetItem* item, const Record& record, const Figures& figures,
+          const FigureOrigin& origin) {
   const MeasureId id = idOf(item);
   const Measure& measure = figures[id];
   const bool recorded = measure.status == Status::ok;
@@ -72,6 +74,9 @@ void fill(QTreeWidgetItem* item, const Record& record, const Figures& figures) {
   }
   if (const QString left = leftOutWords(id, figures); !left.isEmpty()) {
     second << left;
+  }
+  if (const QString derived = originWords(id, figures, origin); !derived.isEmpty()) {
+    second << derived;
   }
   const QString value = valueWords(measure);
   item->setText(1, value);
@@ -153,7 +158,7 @@ void MeasuresList::refresh() {
     return;
   }
   for (QTreeWidgetItem* item : items_) {
-    fill(item, session_.record(), session_.figures());
+    fill(item, session_.record(), session_.figures(), session_.loaded().origin);
   }
   scheduleDelayedItemsLayout();
 }

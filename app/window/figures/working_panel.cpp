@@ -6,6 +6,7 @@
 #include "app/window/look/look.h"
 #include "app/window/session/selection.h"
 #include "app/window/session/session.h"
+#include "app/window/signals/origin.h"
 
 #include <QAction>
 #include <QCoreApplication>
@@ -195,6 +196,10 @@ void WorkingPanel::refresh() {
   title_->setText(tr("%1, %2: the working").arg(titleWords(*id), valueWords(figures[*id])));
   definition_->setText(definitionText(figures, *id));
   QStringList sources{sourceText(figures, *id)};
+  if (const QString derived = originSentences(*id, figures, session_.loaded().origin);
+      !derived.isEmpty()) {
+    sources << derived;
+  }
   if (const auto target = targetOf(*id, session_.record(), figures)) {
     const QString verdict =
         figures[*id].status == Status::ok ? verdictWords(target->verdict) : QString();

@@ -3,6 +3,9 @@
 #include "app/window/handover/sheet_preview.h"
 #include "app/window/session/session.h"
 #include "app/window/shell/main_window.h"
+#include "app/window/shell/record_page.h"
+#include "app/window/signals/suppressed_ecg.h"
+#include "app/window/waves/waves_view.h"
 
 #include <QAbstractButton>
 #include <QAction>
@@ -264,7 +267,8 @@ bool Tour::shoot(const QString& file) {
     return preview->isVisible() && !preview->upToDate();
   };
   const auto previews = window_.findChildren<SheetPreview*>();
-  if (std::any_of(previews.begin(), previews.end(), drawing)) {
+  if (std::any_of(previews.begin(), previews.end(), drawing) || window_.session().hintsAwaited() ||
+      window_.recordPage()->waves()->suppressed().awaited()) {
     atRest_ = 0;
     return false;
   }

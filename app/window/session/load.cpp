@@ -79,6 +79,10 @@ Refused refusedFile(const std::string& detail) {
           false, false};
 }
 
+Refused stopped() {
+  return {tr("Reading was stopped."), {}, {}, false, true};
+}
+
 Refused refusedFor(const Refusal& refusal) {
   const QString unchanged = tr("The file itself was not changed.");
   switch (refusal.kind) {
@@ -192,7 +196,7 @@ tl::expected<Read, Refused> readFile(const LoadOrder& order, LoadWatch& watch) {
     return Read{std::move(*file), false};
   }
   if (watch.cancelled) {
-    return tl::unexpected(Refused{tr("Reading was stopped."), {}, {}, false, true});
+    return tl::unexpected(stopped());
   }
   if (file.error().kind == RefusalKind::noHeader && !endsLikeLog(order.path)) {
     if (auto other = import(order.path)) {
@@ -203,6 +207,23 @@ tl::expected<Read, Refused> readFile(const LoadOrder& order, LoadWatch& watch) {
     return tl::unexpected(refusedUnknown());
   }
   return tl::unexpected(refusedFor(file.error()));
+}
+
+/// Adds what the signals say about hands and breaths to each record, as far as the mode wants it.
+/// Rhythm hints take longer and are made when the record is in view.
+std::vector<Derived> deriveHands(std::vector<LogRecord>& records, DeriveMode mode,
+                                 const LoadWatch& watch) {
+  std::vector<Derived> all;
+  for (LogRecord& read : records) {
+    DeriveWhat what = whatToDerive(read.record, mode);
+    what.rhythm = false;
+    Derived& derived = all.emplace_back();
+    if (what.any() && !watch.cancelled) {
+      derived = derive(read.record, what);
+      addDerived(read.record, derived);
+    }
+  }
+  return all;
 }
 
 } // namespace
@@ -216,14 +237,24 @@ tl::expected<Loaded, Refused> load(const LoadOrder& order, LoadWatch& watch) {
     return tl::unexpected(refusedFor({RefusalKind::empty, {}}));
   }
   Loaded loaded;
+  loaded.deriveMode = order.deriveMode;
+  loaded.derived = std::make_shared<const std::vector<Derived>>(
+      deriveHands(read->file.records, order.deriveMode, watch));
+  if (watch.cancelled) {
+    return tl::unexpected(stopped());
+  }
+  const std::size_t shown = order.shown < read->file.records.size() ? order.shown : 0;
   loaded.path = order.path;
   loaded.imported = read->imported;
   loaded.file = std::make_shared<const LogFile>(std::move(read->file));
-  return showRecord(std::move(loaded), 0, order.settings);
+  return showRecord(std::move(loaded), shown, order.settings);
 }
 
 void computeWith(const FigureSettings& settings, Loaded& loaded) {
   loaded.figures = std::make_shared<const Figures>(computeFigures(loaded.record(), settings));
+  const Derived& derived = (*loaded.derived)[loaded.shown];
+  loaded.origin = {derivedUse(loaded.record(), *loaded.figures), derived.compressions,
+                   derived.ventilations};
   loaded.rows = std::make_shared<const papers::RowsPicture>(
       loaded.record(), *loaded.figures,
       [](const char* english) { return QCoreApplication::translate("Papers", english); });

@@ -2,8 +2,10 @@
 #pragma once
 
 #include "app/papers/rows.h"
+#include "core/measures/derived_use.h"
 #include "core/measures/figures.h"
 #include "core/resuslog/read_log.h"
+#include "core/signal/derive/derive.h"
 #include "core/signal/trace.h"
 
 #include <QString>
@@ -23,6 +25,13 @@ struct Wave {
   ValueRange usual;
 };
 
+/// What the figures of a record took from its signals.
+struct FigureOrigin {
+  DerivedUse use;
+  /// What was derived while reading; empty: nothing, or by the program that wrote the file.
+  std::optional<SignalCoverage> compressions, ventilations;
+};
+
 /// A file that was read, with the record that is shown and its figures. Cheap to copy.
 struct Loaded {
   QString path;
@@ -30,11 +39,17 @@ struct Loaded {
   bool imported = false;
   /// At least one record.
   std::shared_ptr<const LogFile> file;
+  /// Compressions and breaths read off the signals, which the records hold already; one for each
+  /// record of the file.
+  std::shared_ptr<const std::vector<Derived>> derived;
+  /// How it was decided what to derive.
+  DeriveMode deriveMode = DeriveMode::automatic;
   /// Which record of the file is shown.
   std::size_t shown = 0;
   /// One for each channel of the record.
   std::shared_ptr<const std::vector<Wave>> waves;
   std::shared_ptr<const Figures> figures;
+  FigureOrigin origin;
   /// The rows of these figures.
   std::shared_ptr<const papers::RowsPicture> rows;
 
@@ -56,6 +71,9 @@ struct LoadOrder {
   QString path;
   std::optional<RecordKind> madeUpHeader;
   FigureSettings settings;
+  DeriveMode deriveMode = DeriveMode::automatic;
+  /// The record to show; the first where there are fewer.
+  std::size_t shown = 0;
 };
 
 /// The two threads' common ground while a file is read.

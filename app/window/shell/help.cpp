@@ -102,6 +102,10 @@ Gestures inWaves() {
             QT_TRANSLATE_NOOP("afterbeat::window", "drag an end")},
            {QT_TRANSLATE_NOOP("afterbeat::window", "Choose the track that the ruler measures"),
             QT_TRANSLATE_NOOP("afterbeat::window", "Up, Down")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Open the working of a rhythm hint"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "click the hint")},
+           {QT_TRANSLATE_NOOP("afterbeat::window", "Say what a rhythm or shock is known by"),
+            QT_TRANSLATE_NOOP("afterbeat::window", "hold the pointer still")},
            {QT_TRANSLATE_NOOP("afterbeat::window", "Take the ruler and the cursor away"),
             QT_TRANSLATE_NOOP("afterbeat::window", "Escape")}}};
 }

@@ -29,6 +29,8 @@
 #include "app/window/shell/record_page.h"
 #include "app/window/shell/side_panel.h"
 #include "app/window/shell/toast.h"
+#include "app/window/signals/derive_actions.h"
+#include "app/window/tables/tables_view.h"
 #include "app/window/waves/waves_view.h"
 
 #include <QAbstractItemView>
@@ -82,6 +84,9 @@ MainWindow::MainWindow()
   connect(session_, &Session::recordChanged, this, &MainWindow::showTitle);
   connect(session_, &Session::figuresChanged, this, &MainWindow::tellComplete);
   connect(recordPage_, &RecordPage::pictureComplete, this, &MainWindow::pictureComplete);
+  // When everything that waited for the picture has had its turn.
+  connect(this, &MainWindow::pictureComplete, session_,
+          [this] { QTimer::singleShot(0, session_, &Session::makeHints); });
   connectMessages();
   restoreGeometry(remembered::bytes("window/geometry"));
   showPage();
@@ -195,6 +200,16 @@ void MainWindow::buildMenus() {
   figures->addSeparator();
   figures->addActions(recordPage_->panel()->actions());
   figures->addActions(recordPage_->lower()->actions());
+  figures->addSeparator();
+  auto* derive = new DeriveActions(*session_, this);
+  figures->addMenu(tr("From the &signals"))->addActions(derive->actions());
+  entry(figures, tr("&ECG around shocks"), Qt::SHIFT | Qt::Key_E, [this] {
+    places_->goTo(recordPage_);
+    TablesView* tables = recordPage_->tables();
+    recordPage_->lower()->setCurrentWidget(tables);
+    tables->showKind(TableKind::ecgAtShocks);
+    tables->setFocus(Qt::OtherFocusReason);
+  });
   figures->addSeparator();
   entry(figures, tr("&Copy the list as text"), QKeySequence::Copy, [this] {
     if (const auto* list = qobject_cast<QAbstractItemView*>(QApplication::focusWidget())) {

@@ -113,6 +113,7 @@ RecordPage::RecordPage(Session& session, Selection& selection, QWidget* parent)
     wavesPainted_ = true;
     tellComplete();
   });
+  connect(waves_, &WavesView::tracksChanged, this, &RecordPage::shareRoom);
   connect(down_, &QSplitter::splitterMoved, this, [this] { sharedByHand_ = true; });
   across_->restoreState(remembered::bytes("splitters/across"));
 }

@@ -3,6 +3,8 @@
 #include "app/papers/rows_model.h"
 #include "app/window/look/figure_words.h"
 #include "app/window/look/look.h"
+#include "app/window/signals/rhythms.h"
+#include "app/window/signals/shock_words.h"
 
 #include <QCoreApplication>
 
@@ -168,9 +170,56 @@ TableContent shocks(const Moments& moments, const Figures& figures) {
   return table;
 }
 
+/// What became of the fibrillation, as short as a column wants it.
+TableCell afterCell(const ShockRhythm& shock) {
+  switch (shock.after) {
+  case AfterShock::ended:
+    return word(tr("ended within 5 s"));
+  case AfterShock::wentOn:
+    return word(tr("went on"));
+  case AfterShock::notKnown:
+    break;
+  }
+  return {afterShockWords(shock), {}, false};
+}
+
+/// What the ECG shows around each shock that was given: hints, with their caution under them.
+TableContent ecgAtShocks(const Moments& moments, const Figures& figures, const Derived* hints) {
+  TableContent table;
+  table.columns = {{tr("shock"), {}, true},          {momentTitle(moments), {}, true},
+                   {tr("hint: before"), {}, false},  {tr("amplitude"), tr("mV"), true},
+                   {tr("dominant"), tr("Hz"), true}, {tr("AMSA"), tr("mV·Hz"), true},
+                   {tr("fibrillation"), {}, false},  {tr("hint: then"), {}, false}};
+  const TableCell none{QStringLiteral("–"), {}, false};
+  for (const ShockFigures& given : figures.shocks) {
+    const ShockRhythm* shock = hints ? judgedAt(hints->shocks, given.t) : nullptr;
+    if (!shock || given.number <= 0) {
+      continue;
+    }
+    const auto figure = [&](double Fibrillation::*what, int decimals) {
+      return shock->before ? number((*shock->before).*what, decimals) : none;
+    };
+    constexpr Duration kBefore{10'000'000}, kAfter{15'000'000};
+    table.rows.push_back(
+        {{given.t - kBefore, given.t + kAfter},
+         pointedAt(figures, given.t, Duration{0}).what,
+         {TableCell{QString::number(given.number), given.number, true}, moment(moments, given.t),
+          TableCell{beforeShockWords(*shock), {}, shock->before.has_value()},
+          figure(&Fibrillation::amplitudeMv, 2), figure(&Fibrillation::dominantHz, 1),
+          figure(&Fibrillation::amsaMvHz, 1), afterCell(*shock),
+          TableCell{followedWords(*shock), {}, shock->followed.has_value()}}});
+  }
+  table.caution = tr("Derived from the ECG. %1.").arg(cautionWords());
+  table.none =
+      tr("The signals tell nothing about shocks here: no shock was given, no ECG shows it, "
+         "or no hints are made from the signals.");
+  return table;
+}
+
 } // namespace
 
-TableContent tableContent(TableKind kind, const Record& record, const Figures& figures) {
+TableContent tableContent(TableKind kind, const Record& record, const Figures& figures,
+                          const Derived* hints) {
   const Moments moments(record);
   switch (kind) {
   case TableKind::minutes:
@@ -180,9 +229,11 @@ TableContent tableContent(TableKind kind, const Record& record, const Figures& f
   case TableKind::pauses:
     return pauses(moments, figures);
   case TableKind::shocks:
+    return shocks(moments, figures);
+  case TableKind::ecgAtShocks:
     break;
   }
-  return shocks(moments, figures);
+  return ecgAtShocks(moments, figures, hints);
 }
 
 } // namespace afterbeat::window

@@ -1,7 +1,8 @@
-/// The tables of a record as rows of cells: minutes, cycles, pauses, shocks.
+/// The tables of a record as rows of cells: minutes, cycles, pauses, shocks, the ECG around them.
 #pragma once
 
 #include "core/measures/figures.h"
+#include "core/signal/derive/derive.h"
 
 #include <QString>
 
@@ -10,7 +11,7 @@
 
 namespace afterbeat::window {
 
-enum class TableKind : std::uint8_t { minutes, cycles, pauses, shocks };
+enum class TableKind : std::uint8_t { minutes, cycles, pauses, shocks, ecgAtShocks };
 
 /// A column: what it says and in which unit.
 struct TableColumn {
@@ -42,9 +43,12 @@ struct TableContent {
   std::vector<TableRow> rows;
   /// Said in place of a table without rows.
   QString none;
+  /// Stands under the table; empty: nothing.
+  QString caution;
 };
 
+/// `hints` may be null: the ECG around shocks is then not known.
 [[nodiscard]] TableContent tableContent(TableKind kind, const Record& record,
-                                        const Figures& figures);
+                                        const Figures& figures, const Derived* hints = nullptr);
 
 } // namespace afterbeat::window

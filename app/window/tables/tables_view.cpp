@@ -19,7 +19,7 @@ namespace afterbeat::window {
 
 TablesView::TablesView(Session& session, Selection& selection, QWidget* parent)
     : QWidget(parent), session_(session), selection_(selection), buttons_(new QButtonGroup(this)),
-      pages_(new QStackedWidget(this)), none_(new QLabel(this)) {
+      pages_(new QStackedWidget(this)), none_(new QLabel(this)), caution_(new QLabel(this)) {
   auto* bar = new QWidget(this);
   auto* barLayout = new QHBoxLayout(bar);
   barLayout->setContentsMargins(8, 6, 8, 2);
@@ -28,6 +28,7 @@ TablesView::TablesView(Session& session, Selection& selection, QWidget* parent)
   make(TableKind::cycles, tr("Cycles"), bar);
   make(TableKind::pauses, tr("Pauses"), bar);
   make(TableKind::shocks, tr("Shocks"), bar);
+  make(TableKind::ecgAtShocks, tr("ECG around shocks"), bar);
   barLayout->addStretch(1);
   none_->setWordWrap(true);
   none_->setMargin(12);
@@ -39,9 +40,15 @@ TablesView::TablesView(Session& session, Selection& selection, QWidget* parent)
   layout->setSpacing(0);
   layout->addWidget(bar);
   layout->addWidget(pages_, 1);
+  caution_->setWordWrap(true);
+  caution_->setTextFormat(Qt::PlainText);
+  caution_->setContentsMargins(12, 2, 12, 6);
+  caution_->hide();
+  layout->addWidget(caution_);
   connect(buttons_, &QButtonGroup::idClicked, this,
           [this](int id) { showKind(static_cast<TableKind>(id)); });
   connect(&session_, &Session::figuresChanged, this, &TablesView::outdate);
+  connect(&session_, &Session::hintsChanged, this, &TablesView::outdate);
   connect(&selection_, &Selection::stretchChanged, this, &TablesView::follow);
   showKind(TableKind::minutes);
 }
@@ -86,7 +93,7 @@ void TablesView::make(TableKind kind, const QString& name, QWidget* bar) {
   button->setText(name);
   button->setCheckable(true);
   button->setFocusPolicy(Qt::StrongFocus);
-  button->setAccessibleName(tr("Table of %1").arg(name.toLower()));
+  button->setAccessibleName(tr("Table: %1").arg(name));
   buttons_->addButton(button, static_cast<int>(kind));
   bar->layout()->addWidget(button);
 }
@@ -135,10 +142,13 @@ void TablesView::refresh() {
   }
   if (table.outdated) {
     table.outdated = false;
-    table.model->show(tableContent(kind_, session_.record(), session_.figures()));
+    table.model->show(
+        tableContent(kind_, session_.record(), session_.figures(), session_.hints().get()));
     fitColumns();
   }
   none_->setText(table.model->content().none);
+  caution_->setText(table.model->content().caution);
+  caution_->setVisible(!caution_->text().isEmpty() && table.model->rowCount() > 0);
   pages_->setCurrentWidget(table.model->rowCount() == 0 ? static_cast<QWidget*>(none_)
                                                         : table.view);
   follow();

@@ -1,4 +1,5 @@
-/// The tables under the rows: minutes, cycles, pauses, shocks, one at a time.
+/// The tables under the rows: minutes, cycles, pauses, shocks, the ECG around them, one at
+/// a time.
 #pragma once
 
 #include "app/window/tables/table_model.h"
@@ -23,7 +24,7 @@ class TablesView final : public QWidget {
   Q_OBJECT
 
 public:
-  static constexpr std::size_t kKinds = 4;
+  static constexpr std::size_t kKinds = 5;
 
   TablesView(Session& session, Selection& selection, QWidget* parent = nullptr);
   [[nodiscard]] TableKind kind() const { return kind_; }
@@ -61,7 +62,7 @@ private:
   std::array<Table, kKinds> tables_;
   QButtonGroup* buttons_;
   QStackedWidget* pages_;
-  QLabel* none_;
+  QLabel *none_, *caution_;
   /// The table itself moves the selection.
   bool choosing_ = false;
 };

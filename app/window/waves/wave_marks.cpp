@@ -39,6 +39,12 @@ QString fitting(const QStringList& words, const QFontMetrics& metrics, double wi
   return {};
 }
 
+/// Whether the kept compression of this index was read off the signals.
+bool isDerived(const WaveScene& scene, std::size_t compression) {
+  const std::size_t entry = scene.marks->figures->compressionEntries[compression];
+  return scene.record->entries[entry].source == Source::derived;
+}
+
 struct Flag {
   QRectF area;
   QString text;
@@ -75,8 +81,14 @@ QFont smallFont(const QFont& font, bool bold) {
   return result;
 }
 
-int laneHeight(const QFont& font) {
-  return 3 * (QFontMetrics(smallFont(font)).height() + 3) + kPad;
+int laneHeight(const QFont& font, int rhythmLines) {
+  return (kLaneLines + rhythmLines) * (QFontMetrics(smallFont(font)).height() + 3) + kPad;
+}
+
+QRect laneLine(const WaveScene& scene, int index) {
+  const QRect lane = scene.lane->rect();
+  const int line = lane.height() / (kLaneLines + scene.rhythms->lines());
+  return {lane.left(), lane.top() + index * line, lane.width(), line};
 }
 
 QString WaveMarks::asText(const Record& record, const Interval& shown) const {
@@ -161,15 +173,13 @@ void WaveLabels::draw(QCPPainter* painter) {
   painter->setAntialiasing(false);
   drawNames(*painter);
   const QRect lane = scene_.lane->rect();
-  const int line = lane.height() / 3;
-  const auto lineAt = [&](int i) {
-    return QRect(lane.left(), lane.top() + i * line, lane.width(), line);
-  };
+  const auto lineAt = [this](int i) { return laneLine(scene_, i); };
   painter->save();
   painter->setClipRect(QRect(lane.left(), 0, lane.width() + 1, parentPlot()->height()));
   drawLines(*painter, lineAt(0));
   drawBars(*painter, lineAt(1));
   drawHands(*painter, lineAt(2));
+  drawRhythms(*painter);
   drawFlags(*painter, lineAt(0));
   painter->restore();
 }
@@ -186,7 +196,19 @@ void WaveLabels::drawNames(QCPPainter& painter) const {
     const int top = track.rect->top() + std::max(0, (track.rect->height() - 2 * lineHeight) / 2);
     painter.setFont(bold);
     painter.setPen(scene_.look.ink);
-    painter.drawText(QPointF(left, top + QFontMetrics(bold).ascent()), track.name);
+    // A name longer than its room is cut; the plot's tip and the words for ears have all of it.
+    const int room = track.rect->left() - left - 3 * kPad * 3;
+    painter.drawText(QPointF(left, top + QFontMetrics(bold).ascent()),
+                     QFontMetrics(bold).elidedText(track.name, Qt::ElideRight, room));
+    if (!track.note.isEmpty()) {
+      painter.setFont(smallFont(scene_.look.rows.font));
+      const QRect words = track.rect->rect().adjusted(kPad, kPad / 2, -kPad, 0);
+      const QString text = QStringLiteral("%1: %2").arg(track.name, track.note);
+      const QRect ground = painter.fontMetrics().boundingRect(words, Qt::AlignLeft, text);
+      painter.fillRect(ground.adjusted(-1, 0, 1, 0), scene_.look.paper);
+      painter.setPen(scene_.look.attention);
+      painter.drawText(words, Qt::AlignLeft, text);
+    }
   }
 }
 
@@ -245,11 +267,19 @@ void WaveLabels::drawCompressions(QCPPainter& painter, const QRect& line) const 
     return;
   }
   painter.setPen(QPen(scene_.look.rows.handsOn, 1));
-  const std::vector<Time>& all = scene_.marks->figures->compressions;
+  const Figures& figures = *scene_.marks->figures;
+  const std::vector<Time>& all = figures.compressions;
   for (auto at = std::lower_bound(all.begin(), all.end(), shown.begin);
        at != all.end() && *at <= shown.end; ++at) {
     const double x = pixelOf(*scene_.lane, *at);
-    painter.drawLine(QPointF(x, line.top() + 2), QPointF(x, line.bottom() - 2));
+    if (isDerived(scene_, static_cast<std::size_t>(at - all.begin()))) {
+      // Two short strokes: read off the signals.
+      const double third = (line.height() - 4) / 3.0;
+      painter.drawLine(QPointF(x, line.top() + 2), QPointF(x, line.top() + 2 + third));
+      painter.drawLine(QPointF(x, line.bottom() - 2 - third), QPointF(x, line.bottom() - 2));
+    } else {
+      painter.drawLine(QPointF(x, line.top() + 2), QPointF(x, line.bottom() - 2));
+    }
   }
 }
 

@@ -3,6 +3,7 @@
 
 #include "app/papers/rows_model.h"
 #include "app/window/look/look.h"
+#include "app/window/signals/rhythms.h"
 #include "core/signal/trace.h"
 
 #include <qcustomplot.h>
@@ -30,6 +31,8 @@ struct TrackFrame {
   /// The line of what is shown.
   std::vector<TracePoint> points = {};
   QColor color = {};
+  /// Written over the track; empty: nothing.
+  QString note = {};
 };
 
 /// Two moments of one track, to measure between.
@@ -45,6 +48,10 @@ struct WaveScene {
   const Record* record = nullptr;
   std::vector<TrackFrame> tracks;
   QCPAxisRect* lane = nullptr;
+  /// What the lane says about rhythm.
+  std::shared_ptr<const Rhythms> rhythms = std::make_shared<const Rhythms>();
+  /// What the ECG says around shocks; may be null.
+  std::shared_ptr<const Derived> hints;
   Look look;
   /// The figure's working, laid under the waves.
   std::vector<Interval> working;
@@ -87,6 +94,7 @@ private:
   void drawBars(QCPPainter& painter, const QRect& line) const;
   void drawLines(QCPPainter& painter, const QRect& line) const;
   void drawFlags(QCPPainter& painter, const QRect& line) const;
+  void drawRhythms(QCPPainter& painter) const;
   /// Shocks and other moments in view, the most important first.
   [[nodiscard]] std::vector<const papers::RowMark*> moments() const;
   const WaveScene& scene_;
@@ -97,7 +105,16 @@ private:
 /// The type of words in and beside the tracks.
 [[nodiscard]] QFont smallFont(const QFont& font, bool bold = false);
 
-/// Height of the lane of words over the tracks.
-[[nodiscard]] int laneHeight(const QFont& font);
+/// Lines of the lane: moments, analyses, hands; below them those of rhythms.
+inline constexpr int kLaneLines = 3;
+/// Height of the lane of words over the tracks, with lines for rhythms.
+[[nodiscard]] int laneHeight(const QFont& font, int rhythmLines);
+/// A line of the lane, from the top.
+[[nodiscard]] QRect laneLine(const WaveScene& scene, int index);
+/// The rhythm at a place of the lane; null: none is shown there.
+[[nodiscard]] const RhythmStretch* rhythmAt(const WaveScene& scene, const QPointF& point);
+/// What is to be said about a place of the lane or the tracks, line by line: a rhythm, a shock with
+/// what the ECG says around it, derived compressions. Empty: nothing.
+[[nodiscard]] QString tipAt(const WaveScene& scene, const QPointF& point);
 
 } // namespace afterbeat::window

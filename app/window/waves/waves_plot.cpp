@@ -129,7 +129,7 @@ WavesPlot::WavesPlot(Selection& selection, QWidget* parent)
 
 void WavesPlot::clearAll() {
   plotLayout()->clear();
-  channels_.clear();
+  drawn_.clear();
   scene_.tracks.clear();
   scene_.lane = nullptr;
   scene_.marks.reset();
@@ -177,6 +177,9 @@ void WavesPlot::addTracks() {
   }
   for (const std::size_t i : drawable) {
     addTrack(i, i == drawable.front());
+    if (suppressed_ && suppressed_->of == i) {
+      addSuppressed();
+    }
   }
 }
 
@@ -185,6 +188,11 @@ void WavesPlot::setHidden(const QSet<QString>& quantities) {
     return;
   }
   hidden_ = quantities;
+  showAnew();
+}
+
+/// With other tracks.
+void WavesPlot::showAnew() {
   if (!scene_.lane) {
     return;
   }
@@ -205,7 +213,10 @@ void WavesPlot::addLane() {
 }
 
 void WavesPlot::addTrack(std::size_t channel, bool first) {
-  const Channel& source = loaded_.record().channels[channel];
+  addFrame(loaded_.record().channels[channel], (*loaded_.waves)[channel], first);
+}
+
+void WavesPlot::addFrame(const Channel& source, const Wave& wave, bool first) {
   auto* rect = new QCPAxisRect(this);
   rect->setAutoMargins(QCP::msNone);
   plotLayout()->addElement(plotLayout()->rowCount(), 0, rect);
@@ -223,15 +234,15 @@ void WavesPlot::addTrack(std::size_t channel, bool first) {
     clock->setTicker(ticker_);
     clock->setTickLabels(true);
   }
-  value->setRange(valueRange(source, (*loaded_.waves)[channel].usual));
+  value->setRange(valueRange(source, wave.usual));
   // Pressed down is down.
   value->setRangeReversed(source.quantity == "depth");
   auto ticks = QSharedPointer<QCPAxisTicker>(new QCPAxisTicker);
   ticks->setTickCount(3);
   value->setTicker(ticks);
-  channels_.push_back(channel);
-  scene_.tracks.push_back({rect, &source, nameOf(source), unitOf(source),
-                           decimalsFor((*loaded_.waves)[channel].usual), gapsOf(source)});
+  drawn_.push_back(&wave);
+  scene_.tracks.push_back(
+      {rect, &source, nameOf(source), unitOf(source), decimalsFor(wave.usual), gapsOf(source)});
 }
 
 int WavesPlot::neededLeftMargin() const {
@@ -255,7 +266,7 @@ void WavesPlot::setMargins() {
   left_ = neededLeftMargin();
   const int axisHeight = fontMetrics().height() + 12;
   scene_.lane->setMargins({left_, 2, kRightMargin, 0});
-  const int lane = laneHeight(font()) + 2;
+  const int lane = laneHeight(font(), scene_.rhythms->lines()) + 2;
   scene_.lane->setMinimumSize(50, lane);
   scene_.lane->setMaximumSize(QWIDGETSIZE_MAX, lane);
   for (std::size_t i = 0; i < scene_.tracks.size(); ++i) {
@@ -265,7 +276,7 @@ void WavesPlot::setMargins() {
 }
 
 int WavesPlot::heightAround() const {
-  return laneHeight(font()) + 2 + fontMetrics().height() + 12 + 8;
+  return laneHeight(font(), scene_.rhythms->lines()) + 2 + fontMetrics().height() + 12 + 8;
 }
 
 int WavesPlot::goodHeight() const {
@@ -277,7 +288,8 @@ int WavesPlot::goodHeight() const {
 }
 
 int WavesPlot::leastHeight() const {
-  return heightAround() + kSpacing + kLeastReadable;
+  // What is left over is shared out among all tracks, so that the first is a little higher.
+  return heightAround() + 2 * kSpacing + kLeastReadable;
 }
 
 void WavesPlot::setViewHeight(int height) {
@@ -350,10 +362,9 @@ void WavesPlot::follow() {
 void WavesPlot::feed() {
   const int plotWidth = std::max(50, width() - left_ - kRightMargin);
   const int pixels = static_cast<int>(std::ceil(plotWidth * devicePixelRatioF()));
-  for (std::size_t i = 0; i < channels_.size(); ++i) {
+  for (std::size_t i = 0; i < drawn_.size(); ++i) {
     scene_.tracks[i].points =
-        traceOf(*scene_.tracks[i].channel, (*loaded_.waves)[channels_[i]].pyramid,
-                selection_.stretch(), pixels);
+        traceOf(*scene_.tracks[i].channel, drawn_[i]->pyramid, selection_.stretch(), pixels);
   }
 }
 
@@ -371,8 +382,10 @@ QString WavesPlot::asText() const {
   }
   const Interval& shown = selection_.stretch();
   return tr("From %1 to %2: %3. %4")
-      .arg(momentWords(loaded_.record(), shown.begin), momentWords(loaded_.record(), shown.end),
-           names.join(QStringLiteral(", ")), scene_.marks->asText(loaded_.record(), shown));
+             .arg(momentWords(loaded_.record(), shown.begin),
+                  momentWords(loaded_.record(), shown.end), names.join(QStringLiteral(", ")),
+                  scene_.marks->asText(loaded_.record(), shown)) +
+         QLatin1Char(' ') + rhythmsIn(*scene_.rhythms, shown);
 }
 
 /// Heights are known only after the layout.

@@ -3,6 +3,7 @@
 
 #include "app/window/look/pictures_for_ears.h"
 #include "app/window/session/load.h"
+#include "app/window/signals/suppressed_ecg.h"
 #include "app/window/waves/time_ticker.h"
 #include "app/window/waves/wave_cursor.h"
 #include "app/window/waves/wave_marks.h"
@@ -35,6 +36,17 @@ public:
   [[nodiscard]] int goodHeight() const;
   /// The least height with one track that can be read.
   [[nodiscard]] int leastHeight() const;
+  /// A track under the one it was made from, labelled; null: none.
+  void setSuppressed(std::shared_ptr<const SuppressedEcg> track);
+  /// Where that track is; nothing while there is none.
+  [[nodiscard]] std::optional<QRect> suppressedTrack() const;
+  /// What the signals say about rhythm and shocks; `hints` may be null.
+  void setRhythms(std::shared_ptr<const Rhythms> rhythms, std::shared_ptr<const Derived> hints);
+  [[nodiscard]] const Rhythms& rhythms() const { return *scene_.rhythms; }
+  /// Where a line of the lane is; those of rhythms follow the first three.
+  [[nodiscard]] QRect lineOfLane(int index) const { return laneLine(scene_, index); }
+  /// What is said about a place that is pointed at.
+  [[nodiscard]] QString tipAt(const QPointF& point) const { return window::tipAt(scene_, point); }
   void setWorking(std::vector<Interval> working);
   /// Leaves out the tracks of these quantities ("depth"); never all.
   void setHidden(const QSet<QString>& quantities);
@@ -57,7 +69,7 @@ public:
   [[nodiscard]] QString valueText(int track) const;
   /// Draws the selection's stretch.
   void follow();
-  [[nodiscard]] int trackCount() const { return static_cast<int>(channels_.size()); }
+  [[nodiscard]] int trackCount() const { return static_cast<int>(drawn_.size()); }
   /// The line drawn in a track: two points a device pixel at most.
   [[nodiscard]] const std::vector<TracePoint>& points(int track) const;
   /// What is drawn, in words.
@@ -67,6 +79,8 @@ public:
 signals:
   void painted();
   void rulerChanged();
+  /// A rhythm hint was clicked at this moment.
+  void hintClicked(Time t);
 
 protected:
   bool event(QEvent* event) override;
@@ -83,6 +97,9 @@ protected:
 private:
   void addLane();
   void addTrack(std::size_t channel, bool first);
+  void addSuppressed();
+  void showAnew();
+  void addFrame(const Channel& source, const Wave& wave, bool first);
   void addTracks();
   void followCursor();
   void moveCursor(double share, bool measuring);
@@ -104,8 +121,9 @@ private:
   Selection& selection_;
   Loaded loaded_;
   WaveScene scene_;
-  /// Beside `scene_.tracks`: the index of each track's channel.
-  std::vector<std::size_t> channels_;
+  /// Beside `scene_.tracks`: what each track is drawn from.
+  std::vector<const Wave*> drawn_;
+  std::shared_ptr<const SuppressedEcg> suppressed_;
   QSharedPointer<TimeTicker> ticker_;
   WaveCursor cursor_;
   QSet<QString> hidden_;
@@ -113,6 +131,8 @@ private:
   int left_ = 0;
   int viewHeight_ = 0;
   std::optional<double> dragFrom_;
+  /// Where the button went down, until it has moved from there.
+  std::optional<QPointF> pressedAt_;
   /// Shift was held when the button went down: dragging measures.
   bool measuring_ = false;
   /// What `follow` fed was drawn.

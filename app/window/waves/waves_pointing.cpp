@@ -3,9 +3,12 @@
 #include "app/window/waves/paper_grid.h"
 #include "app/window/waves/waves_plot.h"
 
+#include <QApplication>
 #include <QGestureEvent>
+#include <QHelpEvent>
 #include <QNativeGestureEvent>
 #include <QPinchGesture>
+#include <QToolTip>
 #include <QWheelEvent>
 
 #include <algorithm>
@@ -49,11 +52,16 @@ std::optional<bool> WavesPlot::rulerEndAt(const QPointF& point) const {
 }
 
 bool WavesPlot::event(QEvent* event) {
+  if (event->type() == QEvent::ToolTip) {
+    const auto* help = static_cast<QHelpEvent*>(event);
+    QToolTip::showText(help->globalPos(), tipAt(help->pos()), this);
+    return true;
+  }
   return pinch(event) || QCustomPlot::event(event);
 }
 
 bool WavesPlot::pinch(QEvent* event) {
-  if (!scene_.lane || channels_.empty()) {
+  if (!scene_.lane || drawn_.empty()) {
     return false;
   }
   if (event->type() == QEvent::NativeGesture) {
@@ -81,7 +89,7 @@ bool WavesPlot::pinch(QEvent* event) {
 }
 
 void WavesPlot::wheelEvent(QWheelEvent* event) {
-  if (!scene_.lane || channels_.empty()) {
+  if (!scene_.lane || drawn_.empty()) {
     return;
   }
   const QPoint turned = event->angleDelta();
@@ -98,7 +106,7 @@ void WavesPlot::wheelEvent(QWheelEvent* event) {
 }
 
 void WavesPlot::mousePressEvent(QMouseEvent* event) {
-  if (event->button() != Qt::LeftButton || !scene_.lane || channels_.empty()) {
+  if (event->button() != Qt::LeftButton || !scene_.lane || drawn_.empty()) {
     return;
   }
   const auto end = rulerEndAt(event->position());
@@ -115,15 +123,20 @@ void WavesPlot::mousePressEvent(QMouseEvent* event) {
     setCursor(Qt::CrossCursor);
   } else {
     dragFrom_ = event->position().x();
+    pressedAt_ = event->position();
     setCursor(Qt::ClosedHandCursor);
   }
 }
 
 void WavesPlot::mouseMoveEvent(QMouseEvent* event) {
-  if (!scene_.lane || channels_.empty()) {
+  if (!scene_.lane || drawn_.empty()) {
     return;
   }
   const double x = event->position().x();
+  if (pressedAt_ &&
+      (event->position() - *pressedAt_).manhattanLength() >= QApplication::startDragDistance()) {
+    pressedAt_.reset();
+  }
   if (dragFrom_) {
     selection_.moveBy(timeAtPixel(*dragFrom_) - timeAtPixel(x));
     dragFrom_ = x;
@@ -141,7 +154,12 @@ void WavesPlot::mouseMoveEvent(QMouseEvent* event) {
   selection_.setCursor(inside ? std::optional(timeAtPixel(x)) : std::nullopt);
 }
 
-void WavesPlot::mouseReleaseEvent(QMouseEvent*) {
+void WavesPlot::mouseReleaseEvent(QMouseEvent* event) {
+  const RhythmStretch* clicked = pressedAt_ ? rhythmAt(scene_, event->position()) : nullptr;
+  if (clicked && clicked->isHint()) {
+    emit hintClicked(timeAtPixel(event->position().x()));
+  }
+  pressedAt_.reset();
   if (measuring_ && scene_.ruler && scene_.ruler->from == scene_.ruler->to) {
     setRuler(std::nullopt);
   }
@@ -176,7 +194,7 @@ void WavesPlot::moveCursor(double share, bool measuring) {
 
 void WavesPlot::keyPressEvent(QKeyEvent* event) {
   const bool shift = event->modifiers() == Qt::ShiftModifier;
-  if (!scene_.lane || channels_.empty() || (event->modifiers() != Qt::NoModifier && !shift)) {
+  if (!scene_.lane || drawn_.empty() || (event->modifiers() != Qt::NoModifier && !shift)) {
     QCustomPlot::keyPressEvent(event);
     return;
   }

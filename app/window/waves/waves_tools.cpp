@@ -1,12 +1,18 @@
 /// What the place of the waves offers besides moving: ruler, ECG paper, and which tracks are shown.
 #include "app/window/look/remembered.h"
+#include "app/window/session/selection.h"
 #include "app/window/session/session.h"
+#include "app/window/signals/hint_working.h"
+#include "app/window/signals/suppressed_ecg.h"
 #include "app/window/waves/waves_plot.h"
 #include "app/window/waves/waves_view.h"
 
 #include <QAction>
 #include <QLabel>
 #include <QMenu>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTimer>
 
 #include <algorithm>
 
@@ -60,6 +66,49 @@ void WavesView::makeTools() {
   paper_->setChecked(remembered::text(kPaper) == QLatin1String("yes"));
   plot_->setPaperGrid(paper_->isChecked());
   tool(tr("&25 mm for a second"), Qt::SHIFT | Qt::Key_P, [this] { plot_->usePaperSpeed(); });
+  suppressed_ = new SuppressedEcgMaker(session_, this);
+  auto* suppress = tool(tr("ECG with compressions &suppressed"), Qt::Key_E, [] {});
+  suppress->setCheckable(true);
+  connect(suppress, &QAction::toggled, suppressed_, &SuppressedEcgMaker::setWanted);
+  connect(suppressed_, &SuppressedEcgMaker::changed, this, [this] {
+    plot_->setSuppressed(suppressed_->track());
+    emit tracksChanged();
+    showSuppressed();
+  });
+  tool(tr("Working of the r&hythm hint here"), Qt::SHIFT | Qt::Key_H, [this] {
+    if (session_.hasRecord()) {
+      const Interval& shown = selection_.stretch();
+      showHint(selection_.cursor().value_or(shown.begin + shown.length() / 2));
+    }
+  });
+}
+
+/// In a low view the track that was asked for may stand below the edge.
+void WavesView::showSuppressed() {
+  if (!suppressed_->track()) {
+    return;
+  }
+  // Heights are known only after the layout.
+  QTimer::singleShot(0, plot_, [this] {
+    if (const auto track = plot_->suppressedTrack()) {
+      const int below = track->bottom() + track->height() / 8 - scroll_->viewport()->height();
+      scroll_->verticalScrollBar()->setValue(std::max(0, below));
+    }
+  });
+}
+
+void WavesView::showHint(Time t) {
+  if (!hintWorking_) {
+    hintWorking_ = new HintWorking(session_, selection_, window());
+    // At the top, so that the waves stay in view under it.
+    constexpr int kFromEdge = 12;
+    hintWorking_->move(window()->mapToGlobal(
+        QPoint(std::max(0, window()->width() - hintWorking_->width() - kFromEdge), kFromEdge)));
+  }
+  hintWorking_->showAt(t);
+  hintWorking_->show();
+  hintWorking_->raise();
+  hintWorking_->activateWindow();
 }
 
 void WavesView::makeTrackActions() {

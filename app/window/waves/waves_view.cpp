@@ -15,47 +15,6 @@
 
 namespace afterbeat::window {
 
-namespace {
-
-QString rhythmWord(RhythmKind kind) {
-  switch (kind) {
-  case RhythmKind::shockable:
-    return WavesView::tr("shockable");
-  case RhythmKind::organised:
-    return WavesView::tr("organised");
-  case RhythmKind::asystole:
-    return WavesView::tr("asystole");
-  case RhythmKind::unclear:
-    return WavesView::tr("unclear");
-  }
-  return {};
-}
-
-/// Rhythms the record names within a stretch, and who says so; empty if it names none.
-QString rhythmsIn(const Record& record, const Interval& shown) {
-  QStringList said;
-  for (const Entry& entry : record.entries) {
-    const auto* rhythm = entry.complete<entry::Rhythm>();
-    if (rhythm == nullptr || entry.lastTime() <= shown.begin || entry.t >= shown.end) {
-      continue;
-    }
-    const QString who = entry.source == Source::observer ? WavesView::tr("as noted")
-                        : entry.source == Source::device
-                            ? WavesView::tr("as the device recorded it")
-                            : WavesView::tr("a reviewer's aid, not a diagnosis");
-    QString words = WavesView::tr("rhythm %1, %2").arg(rhythmWord(*rhythm->is), who);
-    if (!rhythm->reason.empty()) {
-      words += QStringLiteral(" (%1)").arg(QString::fromStdString(rhythm->reason));
-    }
-    if (!said.contains(words)) {
-      said << words;
-    }
-  }
-  return said.join(QStringLiteral(" · "));
-}
-
-} // namespace
-
 WavesView::WavesView(Session& session, Selection& selection, QWidget* parent)
     : QWidget(parent), session_(session), selection_(selection), stretch_(new QLabel(this)),
       what_(new ElidedLabel(this)), none_(new QLabel(this)), scale_(new QLabel(this)),
@@ -91,6 +50,7 @@ WavesView::WavesView(Session& session, Selection& selection, QWidget* parent)
   restyle();
   connect(plot_, &WavesPlot::rulerChanged, this, &WavesView::showScale);
   connect(plot_, &QCustomPlot::afterReplot, this, &WavesView::showScale);
+  connect(plot_, &WavesPlot::hintClicked, this, &WavesView::showHint);
   connect(plot_, &WavesPlot::painted, this, &WavesView::painted);
   connect(&session_, &Session::figuresChanged, this, &WavesView::showRecord);
   connect(&session_, &Session::stateChanged, this, [this] {
@@ -98,6 +58,7 @@ WavesView::WavesView(Session& session, Selection& selection, QWidget* parent)
       plot_->clearAll();
     }
   });
+  connect(&session_, &Session::hintsChanged, this, &WavesView::showRhythms);
   connect(&selection_, &Selection::stretchChanged, this, &WavesView::follow);
   connect(&selection_, &Selection::measureChanged, this, &WavesView::followMeasure);
 }
@@ -159,6 +120,7 @@ void WavesView::showRecord() {
   moments_.emplace(session_.record());
   chooseTracks();
   plot_->show(session_.loaded());
+  showRhythms();
   offerTracks();
   const bool any = hasTracks();
   scroll_->setVisible(any);
@@ -172,6 +134,17 @@ void WavesView::showRecord() {
   followMeasure();
 }
 
+void WavesView::showRhythms() {
+  if (!session_.hasRecord()) {
+    plot_->setRhythms(std::make_shared<const Rhythms>(), nullptr);
+    return;
+  }
+  plot_->setRhythms(std::make_shared<const Rhythms>(rhythmsOf(
+                        session_.record(), session_.hints().get(), session_.hintsAwaited())),
+                    session_.hints());
+  follow();
+}
+
 void WavesView::follow() {
   if (!session_.hasRecord() || !moments_) {
     return;
@@ -183,7 +156,7 @@ void WavesView::follow() {
   const Interval& extent = selection_.extent();
   const bool whole = shown.begin <= extent.begin && shown.end >= extent.end;
   QStringList what{whole ? tr("the whole record") : selection_.what(),
-                   rhythmsIn(session_.record(), shown)};
+                   rhythmsIn(plot_->rhythms(), shown)};
   what.removeAll(QString());
   what_->setWhole(what.join(QStringLiteral(" · ")));
   plot_->follow();

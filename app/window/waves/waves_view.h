@@ -16,8 +16,10 @@ class QScrollArea;
 namespace afterbeat::window {
 
 class ElidedLabel;
+class HintWorking;
 class Selection;
 class Session;
+class SuppressedEcgMaker;
 class WavesPlot;
 
 class WavesView final : public QWidget {
@@ -39,10 +41,16 @@ public:
   [[nodiscard]] QList<QAction*> tools() const { return tools_; }
   /// One checkable entry for each quantity of the open record's channels.
   void fillTracks(QMenu* menu);
+  /// Opens the working of the rhythm hint at a moment.
+  void showHint(Time t);
+  /// The ECG with its compression artefact suppressed, where it is wanted.
+  [[nodiscard]] SuppressedEcgMaker& suppressed() const { return *suppressed_; }
 
 signals:
   /// All of the present record's waves in the stretch were painted.
   void painted();
+  /// More tracks are shown, or fewer, of the same record.
+  void tracksChanged();
 
 protected:
   void changeEvent(QEvent* event) override;
@@ -58,6 +66,8 @@ private:
   void showScale();
   void add(const QString& text, const QList<QKeySequence>& keys, std::function<void()> does);
   void showRecord();
+  void showRhythms();
+  void showSuppressed();
   void follow();
   void followMeasure();
   void restyle();
@@ -75,6 +85,9 @@ private:
   QScrollArea* scroll_;
   QList<QAction*> actions_, tools_, tracks_;
   QAction* paper_ = nullptr;
+  /// Made when it is asked for.
+  HintWorking* hintWorking_ = nullptr;
+  SuppressedEcgMaker* suppressed_ = nullptr;
 };
 
 } // namespace afterbeat::window
