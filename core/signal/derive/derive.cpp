@@ -1,12 +1,10 @@
 #include "core/signal/derive/derive.h"
 
 #include "core/bytes/digest.h"
+#include "core/signal/derive/ecg_of_record.h"
 #include "core/signal/derive/hands_on.h"
-#include "core/signal/ecg/beats.h"
-#include "core/signal/ecg/quality.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include <fmt/format.h>
 
@@ -20,61 +18,6 @@ bool holds(const Record& record, bool derivedToo) {
     return e.complete<T>() != nullptr &&
            (e.source == Source::device || (derivedToo && e.source == Source::derived));
   });
-}
-
-/// An ECG channel in the detectors' unit: its runs and what is wrong with them.
-struct EcgRead {
-  std::size_t channel = 0;
-  std::vector<std::vector<double>> values;
-  std::vector<SignalView> runs;
-  Rails rails;
-  std::vector<FaultyStretch> faults;
-  Duration length{}, judged{};
-};
-
-std::optional<EcgRead> readEcg(const Record& record, std::size_t index) {
-  const Channel& channel = record.channels[index];
-  const auto factor = factorToUsual(channel.quantity, channel.unit);
-  if (channel.quantity != "ecg" || !channel.drawable || channel.blocks.empty() || !factor) {
-    return std::nullopt;
-  }
-  EcgRead read;
-  read.channel = index;
-  read.values.resize(channel.blocks.size());
-  RailLearner learner(channel.rateHz);
-  for (std::size_t i = 0; i < channel.blocks.size(); ++i) {
-    const SampleBlock& block = channel.blocks[i];
-    readValues(channel, block, 0, block.count, *factor, read.values[i]);
-    learner.add(read.values[i]);
-    learner.endRun();
-    read.runs.push_back({block.t, channel.rateHz, read.values[i]});
-  }
-  read.rails = learner.rails();
-  std::vector<Interval> bad;
-  for (const SignalView& run : read.runs) {
-    for (FaultyStretch& fault : ecgFaults(run, read.rails)) {
-      bad.push_back(fault.where);
-      read.faults.push_back(fault);
-    }
-  }
-  const Time last = read.runs.back().timeAt(static_cast<double>(read.runs.back().values.size()));
-  read.length = last - read.runs.front().begin;
-  for (const SignalView& run : read.runs) {
-    read.judged += run.timeAt(static_cast<double>(run.values.size())) - run.begin;
-  }
-  read.judged -= total(merged(std::move(bad)));
-  return read;
-}
-
-/// The lead that can be judged longest; of equals the first.
-std::optional<EcgRead> bestEcg(const Record& record) {
-  std::optional<EcgRead> best;
-  for (std::size_t i = 0; i < record.channels.size(); ++i) {
-    if (auto read = readEcg(record, i); read && (!best || read->judged > best->judged)) {
-      best = std::move(read);
-    }
-  }
-  return best;
 }
 
 /// Derived before, of a kind that is derived anew.
@@ -120,31 +63,9 @@ std::vector<Interval> movedStretches(const HandsKnown& hands) {
   return merged(std::move(moved));
 }
 
-/// The run that holds a moment, else the last that begins before it.
-const SignalView* runAt(const EcgRead& ecg, Time t) {
-  const SignalView* found = nullptr;
-  for (const SignalView& run : ecg.runs) {
-    if (run.begin <= t) {
-      found = &run;
-    }
-  }
-  return found;
-}
-
-/// The part of a run that ends at the shock, for the fibrillation it was given for: judged by
-/// itself, as faults are found by the second, and the shock's own artefact would spoil the second
-/// before it.
-SignalView before(const SignalView& run, Time shock) {
-  constexpr Duration kEnough{12'000'000};
-  const auto count = static_cast<double>(run.values.size());
-  const auto index = [&](Time t) {
-    return static_cast<std::size_t>(std::clamp(std::ceil(run.indexOf(t)), 0.0, count));
-  };
-  const std::size_t from = index(shock - kEnough), to = index(shock);
-  return {run.timeAt(static_cast<double>(from)), run.rateHz, run.values.subspan(from, to - from)};
-}
-
-std::vector<ShockRhythm> aroundShocks(const Record& record, const EcgRead& ecg,
+/// The ECG up to each shock is judged by itself: faults are found by the second, and the shock's
+/// own artefact would spoil the second before it.
+std::vector<ShockRhythm> aroundShocks(const Record& record, const EcgChannel& ecg,
                                       const std::vector<Entry>& hints,
                                       const std::vector<Interval>& moved) {
   std::vector<Time> shocks;
@@ -157,11 +78,10 @@ std::vector<ShockRhythm> aroundShocks(const Record& record, const EcgRead& ecg,
   std::vector<ShockRhythm> judged;
   for (std::size_t i = 0; i < shocks.size(); ++i) {
     const auto next = i + 1 < shocks.size() ? std::optional{shocks[i + 1]} : std::nullopt;
-    if (const SignalView* run = runAt(ecg, shocks[i])) {
-      const SignalView part = before(*run, shocks[i]);
-      const std::vector<FaultyStretch> faults = ecgFaults(part, ecg.rails);
-      judged.push_back(judgeShock(shocks[i], next, hints, part, faults, moved));
-    }
+    constexpr Duration kEnough{12'000'000};
+    const EcgPart part = ecgBetween(record, ecg, shocks[i] - kEnough, shocks[i]);
+    const std::vector<FaultyStretch> faults = ecgFaults(part.view(), ecg.rails);
+    judged.push_back(judgeShock(shocks[i], next, hints, part.view(), faults, moved));
   }
   return judged;
 }
@@ -172,18 +92,12 @@ void deriveRhythm(const Record& record, Derived& derived) {
     return;
   }
   const HandsKnown hands = handsKnown(record, derived);
-  std::vector<Time> beats;
-  for (const SignalView& run : ecg->runs) {
-    for (const Beat& beat : findBeats(run)) {
-      beats.push_back(beat.at);
-    }
-  }
-  RhythmHints hints = hintRhythm({ecg->runs, ecg->faults, hands.compressions, hands.cpr, beats});
-  derived.ecg = ecg->channel;
+  RhythmHints hints = hintsOf(record, *ecg, hands.compressions, hands.cpr);
+  derived.ecg = ecg->index;
   derived.ecgFaults = ecg->faults;
   derived.windows = std::move(hints.windows);
   derived.shocks = aroundShocks(record, *ecg, hints.entries, movedStretches(hands));
-  const Channel& channel = record.channels[ecg->channel];
+  const Channel& channel = record.channels[ecg->index];
   SignalCoverage& coverage = derived.rhythm.emplace();
   coverage.channels = {channel.label.empty() ? channel.id : channel.label};
   coverage.length = ecg->length;

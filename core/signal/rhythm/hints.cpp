@@ -89,8 +89,8 @@ private:
   Time lookedAt_ = Time::min();
 };
 
-bool isUsable(const SignalView& run) {
-  return run.rateHz >= kLowestRhythmRateHz && run.rateHz <= kHighestRhythmRateHz;
+bool isUsable(double rateHz) {
+  return rateHz >= kLowestRhythmRateHz && rateHz <= kHighestRhythmRateHz;
 }
 
 Interval whole(const SignalView& run) {
@@ -122,7 +122,7 @@ void lookForMissing(const SignalView& run, std::span<RhythmWindow> windows) {
 
 std::vector<RhythmWindow> windowsOf(const SignalView& run, const RhythmInput& input) {
   std::vector<RhythmWindow> windows;
-  if (!isUsable(run)) {
+  if (!isUsable(run.rateHz)) {
     return windows;
   }
   const auto measured = measureWindows(atRhythmRate(run));
@@ -278,18 +278,22 @@ RhythmHints hintRhythm(const RhythmInput& input, const RhythmModel& model) {
     if (run.values.empty()) {
       continue;
     }
-    auto windows = windowsOf(run, input);
-    if (windows.empty()) {
-      hints.entries.push_back(
-          unclear(whole(run), isUsable(run) ? RhythmReason::tooShort : RhythmReason::samplingRate));
-      continue;
-    }
-    judgeWindows(windows, model);
-    auto entries = rhythmEntries(windows, whole(run), input.beats);
-    std::move(entries.begin(), entries.end(), std::back_inserter(hints.entries));
-    hints.windows.insert(hints.windows.end(), windows.begin(), windows.end());
+    addRun(hints, windowsOf(run, input), {whole(run), run.rateHz}, input.beats, model);
   }
   return hints;
+}
+
+void addRun(RhythmHints& hints, std::vector<RhythmWindow> windows, const EcgRun& run,
+            std::span<const Time> beats, const RhythmModel& model) {
+  if (windows.empty()) {
+    hints.entries.push_back(unclear(run.where, isUsable(run.rateHz) ? RhythmReason::tooShort
+                                                                    : RhythmReason::samplingRate));
+    return;
+  }
+  judgeWindows(windows, model);
+  auto entries = rhythmEntries(windows, run.where, beats);
+  std::move(entries.begin(), entries.end(), std::back_inserter(hints.entries));
+  std::move(windows.begin(), windows.end(), std::back_inserter(hints.windows));
 }
 
 } // namespace afterbeat

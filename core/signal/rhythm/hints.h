@@ -42,6 +42,17 @@ struct RhythmHints {
 [[nodiscard]] RhythmHints hintRhythm(const RhythmInput& input,
                                      const RhythmModel& model = rhythmModel());
 
+/// A run that was read in pieces: from its first sample to one step beyond its last.
+struct EcgRun {
+  Interval where;
+  double rateHz = 0;
+};
+
+/// What `hintRhythm` does for one run, given all of its windows, not judged yet: those of its
+/// pieces one after the other, as `measuredWindows` gives them. None: the run is unclear, and why.
+void addRun(RhythmHints& hints, std::vector<RhythmWindow> windows, const EcgRun& run,
+            std::span<const Time> beats, const RhythmModel& model = rhythmModel());
+
 /// The windows of all runs with their measures and obstacles, not judged.
 [[nodiscard]] std::vector<RhythmWindow> measuredWindows(const RhythmInput& input);
 

@@ -2,6 +2,8 @@
 #include "core/measures/derived_use.h"
 #include "core/resuslog/write_log.h"
 #include "core/signal/derive/derive.h"
+#include "core/signal/ecg/beats.h"
+#include "core/signal/ecg/quality.h"
 #include "samples/samples.h"
 
 #include <algorithm>
@@ -161,6 +163,40 @@ TEST(Derive, FiguresSayThatTheyRestOnIt) {
   const Figures told = computeFigures(samples::ferryTerminal(1).story.record);
   EXPECT_NEAR(*with[MeasureId::handsOffFraction].value, *told[MeasureId::handsOffFraction].value,
               0.02);
+}
+
+/// The ECG is read in pieces of ten minutes; read at once it says the same.
+TEST(Derive, PiecesOfTheEcgSayWhatTheWholeSays) {
+  const Record& record = wavesOnly();
+  const auto ecg = std::find_if(record.channels.begin(), record.channels.end(),
+                                [](const Channel& channel) { return channel.quantity == "ecg"; });
+  ASSERT_NE(ecg, record.channels.end());
+  ASSERT_EQ(ecg->blocks.size(), 1U);
+  ASSERT_GT(static_cast<double>(ecg->blocks[0].count) / ecg->rateHz, 1250);
+  std::vector<double> values;
+  readValues(*ecg, ecg->blocks[0], 0, ecg->blocks[0].count, 1, values);
+  const SignalView whole{ecg->blocks[0].t, ecg->rateHz, values};
+  const std::vector<FaultyStretch> faults = ecgFaults(whole);
+  std::vector<Time> beats;
+  for (const Beat& beat : findBeats(whole)) {
+    beats.push_back(beat.at);
+  }
+  const std::vector<Time> compressions = timesOf<entry::Compression>(all().entries);
+  const RhythmHints hints = hintRhythm({{&whole, 1}, faults, compressions, {}, beats});
+  EXPECT_EQ(all().ecgFaults, faults);
+  std::vector<Entry> found;
+  std::copy_if(all().entries.begin(), all().entries.end(), std::back_inserter(found),
+               [](const Entry& entry) { return entry.complete<entry::Rhythm>(); });
+  ASSERT_EQ(found.size(), hints.entries.size());
+  for (std::size_t i = 0; i < found.size(); ++i) {
+    EXPECT_EQ(found[i].t, hints.entries[i].t);
+    EXPECT_EQ(found[i].end, hints.entries[i].end);
+    EXPECT_EQ(found[i].complete<entry::Rhythm>()->is,
+              hints.entries[i].complete<entry::Rhythm>()->is);
+    EXPECT_EQ(found[i].complete<entry::Rhythm>()->ratePerMin,
+              hints.entries[i].complete<entry::Rhythm>()->ratePerMin);
+  }
+  EXPECT_EQ(all().windows.size(), hints.windows.size());
 }
 
 /// Where no channel was recording nobody knows, so nothing counts as hands off.
