@@ -97,7 +97,14 @@ std::size_t samplesPerBin(const Channel& channel, Duration shown, int pixels) {
   // The allowance keeps a view that is a whole number of samples a pixel wide from flickering
   // between two widths with the rounding of its edges.
   constexpr double kAllowance = 1e-3;
-  return perPixel <= 2.0 ? 1 : static_cast<std::size_t>(std::ceil(perPixel - kAllowance));
+  if (perPixel <= 2.0) {
+    return 1;
+  }
+  const auto width = static_cast<std::size_t>(std::ceil(perPixel - kAllowance));
+  // Wide bins are whole bins of the pyramid: their minima are ready, no sample is looked at.
+  constexpr std::size_t kWide = 16 * MinMaxPyramid::kLowestBin;
+  constexpr std::size_t kBin = MinMaxPyramid::kLowestBin;
+  return width < kWide ? width : (width + kBin - 1) / kBin * kBin;
 }
 
 std::vector<TracePoint> traceOf(const Channel& channel, const MinMaxPyramid& pyramid,

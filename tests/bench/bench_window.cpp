@@ -68,6 +68,10 @@ public:
       QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
     }
     QObject::disconnect(told);
+    // Frames are measured with the hints there, which are drawn as well, not while they are made.
+    while (!window_.session().hints()) {
+      QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    }
     settle();
   }
 

@@ -1,6 +1,7 @@
 #include "app/window/waves/wave_lines.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace afterbeat::window {
@@ -134,11 +135,19 @@ WaveLines::Rows WaveLines::paintStrokes(const QSize& size, const QColor& color, 
 }
 
 void WaveLines::softenEnds(int first, int last, const QColor& color) {
+  constexpr int kShades = 64;
+  std::array<QRgb, kShades + 1> shades{};
+  for (int i = 0; i <= kShades; ++i) {
+    QColor part = color;
+    part.setAlphaF(color.alphaF() * static_cast<float>(i) / kShades);
+    shades[static_cast<std::size_t>(i)] = qPremultiply(part.rgba());
+  }
+  QRgb* pixels = reinterpret_cast<QRgb*>(image_.bits());
+  const auto stride = static_cast<std::size_t>(image_.bytesPerLine()) / sizeof(QRgb);
   const auto touch = [&](std::size_t c, int y, double share) {
     if (y >= first && y <= last && share > 0) {
-      QColor part = color;
-      part.setAlphaF(static_cast<float>(share) * color.alphaF());
-      reinterpret_cast<QRgb*>(image_.scanLine(y - first))[c] = qPremultiply(part.rgba());
+      pixels[static_cast<std::size_t>(y - first) * stride + c] =
+          shades[static_cast<std::size_t>(std::lround(share * kShades))];
     }
   };
   for (std::size_t c = 0; c < columns_.size(); ++c) {

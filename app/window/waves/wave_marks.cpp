@@ -147,8 +147,8 @@ void WaveShading::draw(QCPPainter* painter) {
 
 void WaveShading::hatchPauses(QCPPainter& painter, const TrackFrame& track,
                               const Interval& shown) const {
-  // Over hours a breath's pause is less than a pixel wide: the lane of words shows it.
-  constexpr double kLeastHatched = 2;
+  // A pause a few pixels wide is no hatch any more: the lane of words shows it.
+  constexpr double kLeastHatched = 6;
   QVector<QRectF> areas;
   for (const papers::PauseShown& pause : scene_.marks->model.pauses) {
     if (pause.stretch.touches(shown)) {
