@@ -84,6 +84,11 @@ std::string forTerminal(std::string_view text) {
   return plain;
 }
 
+std::string moment(const Record& record, Time t) {
+  const auto wall = wallTimeAt(record, t);
+  return wall ? formatClock(*wall) : fmt::format("{:.1f} s", seconds(t));
+}
+
 void tell(const std::string& line) {
   static const auto logger = [] {
     auto made = spdlog::stderr_logger_st("afterbeat-cli");

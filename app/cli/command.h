@@ -42,6 +42,9 @@ Exit tellProblems(const std::string& file, const std::vector<Problem>& problems,
 /// A record's own text without control characters, which a terminal would obey.
 [[nodiscard]] std::string forTerminal(std::string_view text);
 
+/// Clock time where the clock is known, seconds from the record's zero otherwise.
+[[nodiscard]] std::string moment(const Record& record, Time t);
+
 /// One line to standard error, after the program's name.
 void tell(const std::string& line);
 

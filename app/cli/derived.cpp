@@ -1,7 +1,6 @@
 #include "app/cli/derived.h"
 
 #include "core/measures/derived_use.h"
-#include "core/record/wall_clock.h"
 
 #include <algorithm>
 
@@ -28,11 +27,6 @@ DeriveWhat thatSignalsMightTell(const Record& record, DeriveWhat what) {
   what.ventilations = what.ventilations && any({"impedance"});
   what.rhythm = what.rhythm && any({"ecg"});
   return what;
-}
-
-std::string moment(const Record& record, Time t) {
-  const auto wall = wallTimeAt(record, t);
-  return wall ? formatClock(*wall) : fmt::format("{:.1f} s", seconds(t));
 }
 
 std::string_view word(RhythmKind kind) {

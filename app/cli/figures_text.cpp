@@ -238,12 +238,6 @@ std::string causeText(PauseCause cause) {
   return "";
 }
 
-/// Clock time where the clock is known, seconds from the record's zero otherwise.
-std::string moment(const Record& record, Time t) {
-  const auto wall = wallTimeAt(record, t);
-  return wall ? formatClock(*wall) : fmt::format("{:.1f} s", seconds(t));
-}
-
 void addPauses(std::string& out, const Record& record, const Figures& figures) {
   if (figures.pauses.empty()) {
     return;

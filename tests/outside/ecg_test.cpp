@@ -4,6 +4,7 @@
 #include "core/signal/ecg/quality.h"
 #include "importers/wfdb/read_wfdb.h"
 #include "importers/wfdb/wfdb_annotations.h"
+#include "tests/core/signal/ecg/matched_beats.h"
 #include "tests/importers/reference_recordings.h"
 
 #include <fstream>
@@ -40,20 +41,6 @@ std::vector<double> markedBeats(const std::filesystem::path& path, double rateHz
   return out;
 }
 
-std::size_t matched(const std::vector<double>& truth, const std::vector<Beat>& found) {
-  std::size_t count = 0, i = 0;
-  for (const double beat : truth) {
-    while (i < found.size() && seconds(found[i].at) < beat - 0.075) {
-      ++i;
-    }
-    if (i < found.size() && seconds(found[i].at) <= beat + 0.075) {
-      ++count;
-      ++i;
-    }
-  }
-  return count;
-}
-
 /// mitdb 100 (Moody and Mark, IEEE Eng Med Biol Mag 2001;20(3):45-50): at least 99.8 % both ways.
 TEST(BeatsOutside, ARecordOfHalfAnHour) {
   AFTERBEAT_NEEDS_REFERENCE_RECORDINGS();
@@ -69,7 +56,7 @@ TEST(BeatsOutside, ARecordOfHalfAnHour) {
           value *= sign;
         }
         const auto found = findBeats({Time{}, rateHz, values});
-        const auto both = static_cast<double>(matched(truth, found));
+        const auto both = static_cast<double>(matchedBeats(truth, found));
         EXPECT_GE(both / static_cast<double>(truth.size()), 0.998) << channel << " " << rateHz;
         EXPECT_GE(both / static_cast<double>(found.size()), 0.998) << channel << " " << rateHz;
       }

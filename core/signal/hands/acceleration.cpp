@@ -182,13 +182,11 @@ private:
 } // namespace
 
 Findings compressionsFromAcceleration(const Channel& channel) {
-  Findings result;
   if (channel.quantity != "acceleration") {
-    return result;
+    return {};
   }
   Pieces read = readPieces(channel);
-  result.unusable = std::move(read.faults);
-  result.length = read.length;
+  Findings result = begunWith(read);
   const Gravity gravity = gravityIn(read);
   for (Piece& piece : read.pieces) {
     if (gravity == Gravity::intoChest) {
@@ -196,7 +194,6 @@ Findings compressionsFromAcceleration(const Channel& channel) {
         x = -x;
       }
     }
-    result.judged += piece.span().length();
     Presses presses(piece, gravity != Gravity::removed);
     presses.find(result);
     presses.findOff(result);

@@ -1,5 +1,6 @@
 #include "core/signal/hands/alike.h"
 
+#include "core/signal/hands/sum_of_neighbours.h"
 #include "core/signal/hands/tops.h"
 
 #include <algorithm>
@@ -86,28 +87,10 @@ std::vector<Likeness> likenessToNeighbours(const Series& series, std::span<const
     shapes.push_back(shapeAround(signal, pulses[i].top, step));
   }
   std::vector<Likeness> result(series.size());
-  Shape sum{};
-  double count = 0;
-  const auto add = [&](const Shape& shape, double sign) {
-    count += sign;
-    for (std::size_t p = 0; p < kPhases; ++p) {
-      sum[p] += sign * shape[p];
-    }
-  };
-  for (std::size_t k = 0; k < std::min(kNeighbours, shapes.size()); ++k) {
-    add(shapes[k], 1);
-  }
-  for (std::size_t k = 0; k < shapes.size(); ++k) {
-    if (k + kNeighbours < shapes.size()) {
-      add(shapes[k + kNeighbours], 1);
-    }
-    if (k > kNeighbours) {
-      add(shapes[k - kNeighbours - 1], -1);
-    }
-    add(shapes[k], -1);
-    result[k] = compare(shapes[k], sum, count);
-    add(shapes[k], 1);
-  }
+  eachSumOfNeighbours(shapes, kNeighbours, true,
+                      [&](std::size_t k, const Shape& sum, double count) {
+                        result[k] = compare(shapes[k], sum, count);
+                      });
   return result;
 }
 

@@ -146,16 +146,13 @@ Shares sharesFor(const std::vector<Wave>& waves, double usual, std::span<const T
 } // namespace
 
 Findings breathsFromImpedance(const Channel& channel, std::span<const Time> compressions) {
-  Findings result;
   if (channel.quantity != "impedance") {
-    return result;
+    return {};
   }
   Pieces read = readImpedance(channel);
-  result.unusable = std::move(read.faults);
-  result.length = read.length;
+  Findings result = begunWith(read);
   std::vector<Wave> waves;
   for (const Piece& piece : read.pieces) {
-    result.judged += piece.span().length();
     addWaves(piece, compressions, waves);
   }
   const double usual = usualHeight(waves, result.judged);

@@ -4,6 +4,16 @@
 
 namespace afterbeat {
 
+Findings begunWith(Pieces& read) {
+  Findings result;
+  result.unusable = std::move(read.faults);
+  result.length = read.length;
+  for (const Piece& piece : read.pieces) {
+    result.judged += piece.span().length();
+  }
+  return result;
+}
+
 Entry compressionEntry(Time t, double quality, entry::Compression what) {
   Entry result;
   result.t = t;

@@ -2,10 +2,14 @@
 #pragma once
 
 #include "core/signal/findings.h"
+#include "core/signal/hands/pieces.h"
 
 #include <vector>
 
 namespace afterbeat {
+
+/// Findings without entries: what of a channel was read, and what not. Takes the faults of `read`.
+[[nodiscard]] Findings begunWith(Pieces& read);
 
 /// A derived compression.
 [[nodiscard]] Entry compressionEntry(Time t, double quality, entry::Compression what = {});

@@ -122,18 +122,15 @@ private:
 } // namespace
 
 Findings compressionsFromImpedance(const Channel& channel, std::span<const Time> known) {
-  Findings result;
   if (channel.quantity != "impedance") {
-    return result;
+    return {};
   }
   Pieces read = readImpedance(channel);
-  result.unusable = std::move(read.faults);
-  result.length = read.length;
+  Findings result = begunWith(read);
   std::vector<Waves> waves;
   double polarity = 0, atKnown = 0;
   int knownInside = 0;
   for (const Piece& piece : read.pieces) {
-    result.judged += piece.span().length();
     waves.emplace_back(piece).find();
     polarity += waves.back().polarity();
     const auto [sum, count] = waves.back().at(known);

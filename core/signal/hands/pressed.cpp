@@ -76,12 +76,9 @@ void findIn(const Piece& piece, const Kind& kind, Findings& result) {
 }
 
 Findings findPressed(const Channel& channel, const Kind& kind) {
-  Findings result;
   Pieces read = readPieces(channel);
-  result.unusable = std::move(read.faults);
-  result.length = read.length;
+  Findings result = begunWith(read);
   for (const Piece& piece : read.pieces) {
-    result.judged += piece.span().length();
     findIn(piece, kind, result);
   }
   putInOrder(result);

@@ -1,6 +1,7 @@
 #include "core/signal/hands/without_presses.h"
 
 #include "core/signal/hands/alike.h"
+#include "core/signal/hands/sum_of_neighbours.h"
 #include "core/signal/hands/tops.h"
 
 #include <algorithm>
@@ -74,26 +75,10 @@ void takeOut(std::vector<double>& values, std::span<const double> original,
     places.push_back({tops[k], std::max(2.0, before / 2), std::max(2.0, after / 2)});
     shapes.push_back(shapeAt(original, places.back()));
   }
-  Shape sum{};
-  double count = 0;
-  const auto add = [&](const Shape& shape, double sign) {
-    count += sign;
-    for (std::size_t p = 0; p < kPhases; ++p) {
-      sum[p] += sign * shape[p];
-    }
-  };
-  for (std::size_t k = 0; k < std::min(kNeighbours, shapes.size()); ++k) {
-    add(shapes[k], 1);
-  }
-  for (std::size_t k = 0; k < shapes.size(); ++k) {
-    if (k + kNeighbours < shapes.size()) {
-      add(shapes[k + kNeighbours], 1);
-    }
-    if (k > kNeighbours) {
-      add(shapes[k - kNeighbours - 1], -1);
-    }
-    subtract(values, places[k], sum, sizeIn(shapes[k], sum, count) / count);
-  }
+  eachSumOfNeighbours(shapes, kNeighbours, false,
+                      [&](std::size_t k, const Shape& sum, double count) {
+                        subtract(values, places[k], sum, sizeIn(shapes[k], sum, count) / count);
+                      });
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 #include "core/signal/dsp/resample.h"
 #include "core/signal/dsp/sections.h"
 #include "core/signal/dsp/spectrum.h"
+#include "tests/core/signal/probe_io.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -15,17 +16,8 @@ using namespace afterbeat;
 
 namespace {
 
-std::vector<double> input() {
-  std::vector<double> out;
-  double value = 0;
-  while (std::fread(&value, sizeof value, 1, stdin) == 1) {
-    out.push_back(value);
-  }
-  return out;
-}
-
 void output(std::span<const double> values) {
-  std::fwrite(values.data(), sizeof(double), values.size(), stdout);
+  probeOutput(values);
 }
 
 void output(std::span<const Section> sections) {
@@ -71,27 +63,27 @@ bool run(const std::string& command, const Numbers& n) {
   } else if (command == "notch") {
     output(std::vector{notch(n.at(0), n.at(1), n.at(2))});
   } else if (command == "stream") {
-    output(streamed(Cascade(designed(n)), input(), n.count(5)));
+    output(streamed(Cascade(designed(n)), probeInput(), n.count(5)));
   } else if (command == "settled") {
     Cascade filter(designed(n));
-    const auto values = input();
+    const auto values = probeInput();
     filter.settle(values.front());
     output(streamed(filter, values, n.count(5)));
   } else if (command == "both-ways") {
-    auto values = input();
+    auto values = probeInput();
     filterBothWays(designed(n), values);
     output(values);
   } else if (command == "amplitude" || command == "power") {
-    const auto values = input();
+    const auto values = probeInput();
     Spectrum spectrum(values.size(), n.at(0), static_cast<Window>(n.count(1)));
     output(command == "power" ? spectrum.power(values) : spectrum.amplitude(values));
   } else if (command == "autocorrelation") {
-    const auto values = input();
+    const auto values = probeInput();
     output(Autocorrelation(values.size()).of(values));
   } else if (command == "resample") {
-    output(resampledInPieces(n, input()));
+    output(resampledInPieces(n, probeInput()));
   } else if (command == "bridge") {
-    auto values = input();
+    auto values = probeInput();
     bridgeMissing(values);
     output(values);
   } else {

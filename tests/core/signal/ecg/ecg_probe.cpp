@@ -5,6 +5,7 @@
 #include "core/signal/ecg/beats.h"
 #include "core/signal/ecg/fibrillation.h"
 #include "core/signal/ecg/quality.h"
+#include "tests/core/signal/probe_io.h"
 
 #include <cstdio>
 #include <cstdlib>
@@ -14,17 +15,8 @@ using namespace afterbeat;
 
 namespace {
 
-std::vector<double> input() {
-  std::vector<double> out;
-  double value = 0;
-  while (std::fread(&value, sizeof value, 1, stdin) == 1) {
-    out.push_back(value);
-  }
-  return out;
-}
-
 void output(double value) {
-  std::fwrite(&value, sizeof value, 1, stdout);
+  probeOutput({&value, 1});
 }
 
 } // namespace
@@ -34,7 +26,7 @@ int main(int argc, char** argv) {
     return 2;
   }
   const std::string what = argv[1];
-  const auto values = input();
+  const auto values = probeInput();
   const SignalView ecg{Time{}, std::atof(argv[2]), values};
   if (what == "beats") {
     for (const Beat& beat : findBeats(ecg)) {

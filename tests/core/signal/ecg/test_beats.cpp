@@ -1,6 +1,7 @@
 #include "core/signal/ecg/beats.h"
 
 #include "tests/core/signal/ecg/made_ecg.h"
+#include "tests/core/signal/ecg/matched_beats.h"
 
 #include <limits>
 
@@ -12,21 +13,6 @@ using namespace afterbeat;
 namespace {
 
 constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
-
-/// How many of `truth` have one of `found` within 75 ms, one for one.
-std::size_t matched(const std::vector<double>& truth, const std::vector<Beat>& found) {
-  std::size_t count = 0, i = 0;
-  for (const double beat : truth) {
-    while (i < found.size() && seconds(found[i].at) < beat - 0.075) {
-      ++i;
-    }
-    if (i < found.size() && seconds(found[i].at) <= beat + 0.075) {
-      ++count;
-      ++i;
-    }
-  }
-  return count;
-}
 
 std::vector<Beat> beatsIn(const std::vector<double>& values, double rateHz) {
   return findBeats({Time{}, rateHz, values});
@@ -48,7 +34,7 @@ TEST_P(Beats, AreFoundOneForOneAndInPlace) {
   addBeats(ecg, rateHz, truth, mv);
   const auto found = beatsIn(ecg, rateHz);
   EXPECT_EQ(found.size(), truth.size());
-  EXPECT_EQ(matched(truth, found), truth.size());
+  EXPECT_EQ(matchedBeats(truth, found), truth.size());
 }
 
 INSTANTIATE_TEST_SUITE_P(Signals, Beats,
@@ -103,7 +89,7 @@ TEST(Beats, AShockArtefactDoesNotHideItsNeighbours) {
     ecg[i] = i % 2 == 0 ? 20 : -20;
   }
   const auto found = beatsIn(ecg, 250);
-  EXPECT_GE(matched(truth, found), truth.size() - 2);
+  EXPECT_GE(matchedBeats(truth, found), truth.size() - 2);
   EXPECT_LE(found.size(), truth.size() + 2);
 }
 
