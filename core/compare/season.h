@@ -1,0 +1,68 @@
+/// Many records at once: who they are by row, their figures by column.
+///
+/// A season may hold 100 000 records. What is known of each is in memory; a column of one measure
+/// is fetched when it is needed. Everything in `core/compare` is made from these two, and names a
+/// record by its place in the season.
+#pragma once
+
+#include "core/measures/figures.h"
+#include "core/record/record.h"
+
+#include <chrono>
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace afterbeat {
+
+/// What is known of one record among many, apart from its figures.
+struct RecordFacts {
+  /// Names the record where it is kept (the archive's own number); opens it.
+  std::int64_t number = 0;
+  /// The record's own id; empty if it has none.
+  std::string id;
+  /// Name of the file, without its folder.
+  std::string file;
+  /// Empty: the record does not say. A record of no stated kind is neither rescue nor drill.
+  std::optional<RecordKind> kind;
+  /// Empty: not recorded.
+  std::string site, team, device;
+  /// The local day it was recorded, where its clock is known.
+  std::optional<std::chrono::sys_days> day;
+  Evidence evidence = Evidence::none;
+  /// Empty: nothing shows whether a shock was given.
+  std::optional<bool> hadShock;
+  /// Empty: no pause counts.
+  std::optional<PauseCause> longestPauseCause;
+  bool synthetic = false;
+  /// From 2 on: the file was changed since it was first taken in.
+  int version = 1;
+};
+
+/// One figure of one record. `value` means something only where `status` is ok; units as in
+/// `measureInfo`.
+struct FigureCell {
+  double value = 0;
+  Status status = Status::notRecorded;
+  [[nodiscard]] bool ok() const { return status == Status::ok; }
+};
+
+/// One measure of every record of a season, in the season's order.
+using FigureColumn = std::vector<FigureCell>;
+
+/// Places in a season: which records, and in which order.
+using Chosen = std::vector<std::uint32_t>;
+
+/// Fetches a column of the season; may take tens of milliseconds the first time. The reference
+/// holds as long as what it came from.
+using FetchColumn = std::function<const FigureColumn&(MeasureId)>;
+
+/// All records of an archive or a list of files (of several versions of one the newest).
+struct Season {
+  std::vector<RecordFacts> records;
+  FetchColumn column;
+};
+
+} // namespace afterbeat
