@@ -46,7 +46,7 @@ DerivedUse derivedUse(const Record& record, const Figures& figures) {
   return {compressions.share(), ventilations.share()};
 }
 
-bool restsOnDerived(MeasureId id, const DerivedUse& use) {
+bool restsOnHands(MeasureId id) {
   using enum MeasureId;
   switch (id) {
   case arrestTime:
@@ -73,13 +73,15 @@ bool restsOnDerived(MeasureId id, const DerivedUse& use) {
   case powerOnToFirstHandsOn:
   case collapseToFirstHandsOn:
   case callToFirstHandsOn:
-    return use.compressions.any();
-  case MeasureId::ventilations:
-  case ventilationsPerMinute:
-    return use.ventilations.any();
+    return true;
   default:
     return false;
   }
+}
+
+bool restsOnDerived(MeasureId id, const DerivedUse& use) {
+  const bool breaths = id == MeasureId::ventilations || id == MeasureId::ventilationsPerMinute;
+  return breaths ? use.ventilations.any() : restsOnHands(id) && use.compressions.any();
 }
 
 } // namespace afterbeat

@@ -22,6 +22,9 @@ struct DerivedUse {
 /// What of the record the figures took that was derived.
 [[nodiscard]] DerivedUse derivedUse(const Record& record, const Figures& figures);
 
+/// Whether a measure is made from compressions or stretches of them.
+[[nodiscard]] bool restsOnHands(MeasureId id);
+
 /// Whether a measure that has a value rests on derived entries, wholly or in part.
 [[nodiscard]] bool restsOnDerived(MeasureId id, const DerivedUse& use);
 

@@ -82,6 +82,9 @@ enum class MeasureId : std::uint8_t {
   count_ ///< number of measures, not one of them
 };
 
+/// The `source` of a definition that nobody published.
+inline constexpr std::string_view kCommonPractice = "Common practice, no source";
+
 /// What is the same for a measure in every record.
 struct MeasureInfo {
   MeasureId id;

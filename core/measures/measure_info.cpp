@@ -14,7 +14,7 @@ constexpr std::string_view kConsensus =
 constexpr std::string_view kAdjusted = "After Wik et al., JAMA 2005;293:299-304";
 constexpr std::string_view kPeriShock = "Cheskes et al., Circulation 2011;124:58-66";
 constexpr std::string_view kUtstein = "Utstein terms for times in resuscitation";
-constexpr std::string_view kCommon = "Common practice, no source";
+constexpr std::string_view kCommon = kCommonPractice;
 
 using enum MeasureId;
 constexpr auto kRead = SourceMark::read;

@@ -2200,12 +2200,16 @@
         <translation>%1 wurden ausgenommen und gehen in keine Zahl ein.</translation>
     </message>
     <message>
-        <source>Definition: %1. Mark: %2.
-%3
-Targets: %4.</source>
-        <translation>Definition: %1. Vermerk: %2.
-%3
-Ziele: %4.</translation>
+        <source>Definition: %1 (%2).</source>
+        <translation>Definition: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Definition: common practice, no source.</source>
+        <translation>Definition: gängige Praxis, ohne Quelle.</translation>
+    </message>
+    <message>
+        <source>Targets: %1.</source>
+        <translation>Ziele: %1.</translation>
     </message>
 </context>
 <context>
@@ -4882,8 +4886,8 @@ Ziele: %4.</translation>
         <translation>In dieser Datei: %1.</translation>
     </message>
     <message>
-        <source>What follows the last activity (%1) counts in no figure.</source>
-        <translation>Was nach der letzten Maßnahme kommt (%1), geht in keine Zahl ein.</translation>
+        <source>Hands off and rate are counted up to the last activity; the record goes on for %1.</source>
+        <translation>Pausen und Frequenz zählen bis zur letzten Maßnahme; die Aufzeichnung geht noch %1 weiter.</translation>
     </message>
     <message>
         <source>%1 s is no longer than the time between two compressions: nearly everything counts as hands off. Figures with it mean little.</source>

@@ -276,6 +276,16 @@ TEST_F(WavesTools, AProblemOfALineWithATimeStandsAtItsMoment) {
       << plot_->asText().toStdString();
 }
 
+TEST_F(WavesTools, NoGridIsDrawnOverTheLines) {
+  open(sample("ferry-terminal.resuslog"));
+  const int lines = plot_->layer(QStringLiteral("main"))->index();
+  for (const QCPAxisRect* rect : plot_->axisRects()) {
+    for (const QCPAxis* axis : rect->axes()) {
+      EXPECT_TRUE(!axis->grid()->visible() || axis->grid()->layer()->index() < lines);
+    }
+  }
+}
+
 /// Values of a moment that is not in view would be read as those of what is.
 TEST_F(WavesTools, NoValuesStandBesideTracksForAMomentOutOfView) {
   open(sample("ferry-terminal.resuslog"));

@@ -1,4 +1,5 @@
 #include "app/window/figures/working_panel.h"
+#include "core/measures/derived_use.h"
 
 #include "app/window/figures/reasons.h"
 #include "app/window/figures/targets.h"
@@ -105,9 +106,22 @@ QString definitionText(const Figures& figures, MeasureId id) {
 
 QString sourceText(const Figures& figures, MeasureId id) {
   const MeasureInfo& info = measureInfo(id);
-  return QCoreApplication::translate("WorkingPanel", "Definition: %1. Mark: %2.\n%3\nTargets: %4.")
-      .arg(QCoreApplication::translate("Measures", info.source.data()), markText(info.mark),
-           evidenceText(figures.evidence), words()(figures.settings.profile.name.c_str()));
+  const auto say = [](const char* english) {
+    return QCoreApplication::translate("WorkingPanel", english);
+  };
+  // What has no source cannot have been read.
+  QStringList sentences{
+      info.source == kCommonPractice
+          ? say(QT_TRANSLATE_NOOP("WorkingPanel", "Definition: common practice, no source."))
+          : say(QT_TRANSLATE_NOOP("WorkingPanel", "Definition: %1 (%2)."))
+                .arg(QCoreApplication::translate("Measures", info.source.data()),
+                     markText(info.mark))};
+  if (restsOnHands(id)) {
+    sentences << evidenceText(figures.evidence);
+  }
+  sentences << say(QT_TRANSLATE_NOOP("WorkingPanel", "Targets: %1."))
+                   .arg(words()(figures.settings.profile.name.c_str()));
+  return sentences.join(QLatin1Char('\n'));
 }
 
 WorkingPanel::WorkingPanel(Session& session, Selection& selection, QWidget* parent)
@@ -203,9 +217,11 @@ void WorkingPanel::refresh() {
   if (const auto target = targetOf(*id, session_.record(), figures)) {
     const QString verdict =
         figures[*id].status == Status::ok ? verdictWords(target->verdict) : QString();
-    sources.prepend(QStringLiteral("%1.").arg(
-        (verdict.isEmpty() ? QString() : verdict + QStringLiteral(": ")) + target->words +
-        QStringLiteral(" (") + citationWords(target->source) + QStringLiteral(")")));
+    QString line = QStringLiteral("%1%2 (%3).")
+                       .arg(verdict.isEmpty() ? QString() : verdict + QStringLiteral(": "),
+                            target->words, citationWords(target->source));
+    line.replace(0, 1, line.at(0).toUpper());
+    sources.prepend(line);
   }
   source_->setText(sources.join(QLatin1Char('\n')));
   model_.show(session_.record(), session_.loaded().figures, *id);

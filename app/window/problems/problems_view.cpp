@@ -203,8 +203,9 @@ void ProblemsStrip::refresh() {
     sentences << tr("In this file: %1.").arg(problems.summary());
   }
   if (const Duration after = lengthAfterActivity(session_.figures()); after > kSaidFrom) {
-    sentences << tr("What follows the last activity (%1) counts in no figure.")
-                     .arg(words().length(after));
+    sentences
+        << tr("Hands off and rate are counted up to the last activity; the record goes on for %1.")
+               .arg(words().length(after));
   }
   // At 100 a minute a compression follows the other after 0.6 s.
   constexpr Duration kBetweenCompressions{600'000};

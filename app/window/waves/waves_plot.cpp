@@ -324,6 +324,8 @@ void WavesPlot::restyle() {
     const Channel& channel = *track.channel;
     track.color = isEcg(channel) ? look.wave : look.rows.handsOn;
     for (QCPAxis* axis : track.rect->axes()) {
+      // Of itself a new axis draws its grid among the waves, over their lines.
+      axis->grid()->setLayer(QStringLiteral("grid"));
       axis->setBasePen(QPen(look.line, 1));
       axis->setTickPen(QPen(look.faintInk, 1));
       axis->setSubTickPen(QPen(look.line, 1));
