@@ -41,7 +41,8 @@ WavesView::WavesView(Session& session, Selection& selection, QWidget* parent)
   layout->setSpacing(0);
   layout->addLayout(heading);
   none_->setContentsMargins(16, 2, 16, 10);
-  layout->addWidget(none_);
+  none_->setAlignment(Qt::AlignTop | Qt::AlignLeading);
+  layout->addWidget(none_, 1);
   layout->addWidget(scroll_, 1);
   scale_->setAccessibleName(tr("Ruler and scale of the waves"));
   makeActions();
