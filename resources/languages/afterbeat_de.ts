@@ -2205,7 +2205,7 @@
     </message>
     <message>
         <source>Definition: common practice, no source.</source>
-        <translation>Definition: gängige Praxis, ohne Quelle.</translation>
+        <translation>Definition: übliche Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <source>Targets: %1.</source>
