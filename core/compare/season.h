@@ -37,6 +37,9 @@ struct RecordFacts {
   /// Empty: no pause counts.
   std::optional<PauseCause> longestPauseCause;
   bool synthetic = false;
+  /// The device's adult or child setting was not the patient's, as the record itself says (a notice
+  /// `ProblemKind::categoryDiffers` among the figures').
+  bool settingDiffers = false;
   /// From 2 on: the file was changed since it was first taken in.
   int version = 1;
 };
@@ -46,6 +49,8 @@ struct RecordFacts {
 struct FigureCell {
   double value = 0;
   Status status = Status::notRecorded;
+  /// Of a share: its `Measure::denominator`; 0 where it is not known, or the measure is no share.
+  float of = 0;
   [[nodiscard]] bool ok() const { return status == Status::ok; }
 };
 

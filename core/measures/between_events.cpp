@@ -1,3 +1,4 @@
+#include "core/measures/first_events.h"
 #include "core/measures/measure_values.h"
 #include "core/measures/window.h"
 
@@ -5,12 +6,6 @@
 
 namespace afterbeat {
 namespace {
-
-/// First moment of each event that a measure can begin or end with.
-struct FirstEvents {
-  std::optional<Time> powerOn, electrodes, analysis, handsOn, shock, collapse, call, deviceArrived,
-      circulationReturned;
-};
 
 void keepFirst(std::optional<Time>& first, Time t) {
   if (!first || t < *first) {
@@ -27,6 +22,8 @@ void noteMilestone(const std::string& what, Time t, FirstEvents& first) {
     keepFirst(first.deviceArrived, t);
   }
 }
+
+} // namespace
 
 FirstEvents firstEvents(const Record& record, const Figures& figures) {
   FirstEvents first;
@@ -56,6 +53,8 @@ FirstEvents firstEvents(const Record& record, const Figures& figures) {
   }
   return first;
 }
+
+namespace {
 
 Measure between(MeasureId id, std::optional<Time> from, std::optional<Time> to) {
   if (!from || !to) {

@@ -1,0 +1,64 @@
+#include "core/compare/kinds.h"
+
+#include <array>
+
+namespace afterbeat {
+namespace {
+
+std::size_t placeOf(StatedKind kind) {
+  return kind ? static_cast<std::size_t>(*kind) : 3;
+}
+
+constexpr std::array<StatedKind, 4> kKinds{RecordKind::rescue, RecordKind::drill, RecordKind::test,
+                                           std::nullopt};
+
+} // namespace
+
+std::vector<KindCount> kindsOf(const Season& season, const Chosen& chosen) {
+  std::array<std::size_t, 4> counts{};
+  for (const std::uint32_t place : chosen) {
+    ++counts[placeOf(season.records[place].kind)];
+  }
+  std::vector<KindCount> kinds;
+  for (const StatedKind kind : kKinds) {
+    if (const std::size_t count = counts[placeOf(kind)]; count > 0) {
+      kinds.push_back({kind, count});
+    }
+  }
+  return kinds;
+}
+
+Chosen ofKind(const Season& season, const Chosen& chosen, StatedKind kind) {
+  Chosen some;
+  for (const std::uint32_t place : chosen) {
+    if (season.records[place].kind == kind) {
+      some.push_back(place);
+    }
+  }
+  return some;
+}
+
+Saying words(const Refusal& refusal) {
+  if (refusal.why == Refusal::Why::mixedKinds) {
+    return {"Rescues, drills and tests are not mixed in one figure. Choose one kind.", {}};
+  }
+  return {"What these shares were counted over is not known here.", {}};
+}
+
+tl::expected<StatedKind, Refusal> oneKind(const Season& season, const Chosen& chosen) {
+  auto kinds = kindsOf(season, chosen);
+  if (kinds.size() > 1) {
+    return tl::unexpected(Refusal{Refusal::Why::mixedKinds, std::move(kinds)});
+  }
+  return kinds.empty() ? StatedKind{} : kinds.front().kind;
+}
+
+void Missing::add(Status status) {
+  if (status == Status::notRecorded) {
+    ++notRecorded;
+  } else if (status == Status::notApplicable) {
+    ++notApplicable;
+  }
+}
+
+} // namespace afterbeat

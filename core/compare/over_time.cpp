@@ -1,0 +1,204 @@
+#include "core/compare/over_time.h"
+
+#include "core/compare/over_time_parts.h"
+#include "core/statistics/quantile.h"
+#include "core/statistics/rank_test.h"
+
+#include <algorithm>
+
+namespace afterbeat {
+namespace over_time {
+namespace {
+
+/// The numbers of one segment's points.
+struct Numbers {
+  std::vector<double> value, with, of;
+};
+
+Numbers numbersOf(const OverTime& chart, const ChartSegment& segment) {
+  Numbers numbers;
+  for (std::size_t i = segment.firstPoint; i <= segment.lastPoint; ++i) {
+    const TimePoint& point = chart.points[i];
+    numbers.value.push_back(point.value);
+    numbers.with.push_back(point.with);
+    numbers.of.push_back(point.of);
+  }
+  return numbers;
+}
+
+ChartLimits limitsOf(const OverTime& chart, const Numbers& numbers) {
+  const bool countedWithin = std::holds_alternative<CountedShare>(chart.settings.subject) ||
+                             std::holds_alternative<CountedFor>(chart.settings.subject);
+  const auto dispersion =
+      countedWithin && numbers.value.size() > 1 ? Dispersion::widened : Dispersion::counts;
+  switch (chart.chart) {
+  case ChartKind::shares:
+    return shareLimits(numbers.with, numbers.of, dispersion);
+  case ChartKind::counts:
+    return countLimits(numbers.with, numbers.of, dispersion);
+  case ChartKind::individuals:
+    if (numbers.value.size() > 1) {
+      return individualsLimits(numbers.value);
+    }
+    break;
+  case ChartKind::run:
+    break;
+  }
+  ChartLimits centreOnly;
+  centreOnly.centre = *medianOf(numbers.value);
+  return centreOnly;
+}
+
+/// Whether the upper half is clearly wider than the lower: Bowley's coefficient of the quartiles,
+/// (high - 2 median + low) / (high - low), beyond 0.2 either way; common practice.
+bool leansAside(const std::vector<double>& values) {
+  const Quartiles q = *quartiles(values);
+  return q.range() > 0 && std::abs(q.high - 2 * q.median + q.low) > 0.2 * q.range();
+}
+
+SignalRules rulesOf(const OverTime& chart) {
+  if (!chart.settings.rules.empty()) {
+    return chart.settings.rules;
+  }
+  return chart.chart == ChartKind::run ? runChartRules() : controlChartRules();
+}
+
+void fillSegment(std::size_t index, OverTime& chart) {
+  ChartSegment& segment = chart.segments[index];
+  const Numbers numbers = numbersOf(chart, segment);
+  const ChartLimits limits = limitsOf(chart, numbers);
+  const std::size_t n = numbers.value.size();
+  segment.centre = limits.centre;
+  segment.widened = limits.widened;
+  segment.tooFew = n < kLeastPointsForSignals;
+  if (segment.tooFew) {
+    return;
+  }
+  const bool limited = chart.chart != ChartKind::run;
+  segment.provisional = limited && n < kFirmPoints;
+  segment.skewed = chart.chart == ChartKind::individuals && leansAside(numbers.value);
+  for (std::size_t i = 0; limited && i < n; ++i) {
+    chart.points[segment.firstPoint + i].lower = limits.lower(i);
+    chart.points[segment.firstPoint + i].upper = limits.upper(i);
+  }
+  auto hits = findSignals(numbers.value, limits.centre, limits.deviation, rulesOf(chart));
+  for (RuleHit& hit : hits) {
+    hit.first += segment.firstPoint;
+    hit.last += segment.firstPoint;
+    chart.signals.push_back({hit, index, words(chart, hit)});
+  }
+}
+
+/// The values that are compared at a step: the records' own, or the points' where they are sums.
+std::vector<double> comparedValues(const std::vector<Taken>& taken, const OverTime& chart,
+                                   const ChartSegment& segment) {
+  std::vector<double> values;
+  for (std::size_t i = segment.firstPoint; i <= segment.lastPoint; ++i) {
+    const TimePoint& point = chart.points[i];
+    if (chart.chart == ChartKind::shares || chart.chart == ChartKind::counts) {
+      values.push_back(point.value);
+      continue;
+    }
+    for (std::uint32_t r = 0; r < point.recordCount; ++r) {
+      values.push_back(taken[point.firstRecord + r].given.value);
+    }
+  }
+  return values;
+}
+
+void fillChange(const std::vector<Taken>& taken, std::size_t segment, OverTime& chart) {
+  const ChartSegment& before = chart.segments[segment - 1];
+  const ChartSegment& after = chart.segments[segment];
+  const auto valuesBefore = comparedValues(taken, chart, before);
+  const auto valuesAfter = comparedValues(taken, chart, after);
+  if (valuesBefore.size() < kLeastForSummary || valuesAfter.size() < kLeastForSummary) {
+    return;
+  }
+  StepChange change;
+  change.step = *after.step;
+  change.before = before.centre;
+  change.after = after.centre;
+  change.chance = rankTest(valuesBefore, valuesAfter);
+  change.clear = change.chance < 0.05;
+  chart.changes.push_back(change);
+}
+
+} // namespace
+
+void fillSegments(const std::vector<Taken>& taken, OverTime& chart) {
+  for (std::size_t i = 0; i < chart.points.size(); ++i) {
+    const std::size_t steps = taken[chart.points[i].firstRecord].steps;
+    const std::size_t earlier = i == 0 ? 0 : taken[chart.points[i - 1].firstRecord].steps;
+    if (i == 0 || steps != earlier) {
+      ChartSegment segment;
+      segment.firstPoint = i;
+      if (steps > 0) {
+        segment.step = steps - 1;
+      }
+      chart.segments.push_back(segment);
+    }
+    chart.segments.back().lastPoint = i;
+  }
+  for (std::size_t s = 0; s < chart.segments.size(); ++s) {
+    fillSegment(s, chart);
+    if (s > 0) {
+      fillChange(taken, s, chart);
+    }
+  }
+}
+
+} // namespace over_time
+
+tl::expected<OverTime, Refusal> overTime(const Season& season, const Chosen& chosen,
+                                         const OverTimeSettings& settings) {
+  const auto kind = oneKind(season, chosen);
+  if (!kind) {
+    return tl::unexpected(kind.error());
+  }
+  OverTime chart;
+  chart.settings = settings;
+  chart.kind = *kind;
+  auto& steps = chart.settings.steps;
+  std::stable_sort(steps.begin(), steps.end(),
+                   [](const MarkedStep& a, const MarkedStep& b) { return a.day < b.day; });
+  const over_time::Subject subject(season, settings.subject);
+  if (!subject.hasCounts()) {
+    return tl::unexpected(Refusal{Refusal::Why::noCounts, {}});
+  }
+  std::vector<over_time::Taken> taken;
+  for (const std::uint32_t place : chosen) {
+    const auto given = subject.of(place);
+    const auto& day = season.records[place].day;
+    if (!given) {
+      chart.missing.add(given.error());
+    } else if (!day) {
+      ++chart.withoutDay;
+    } else {
+      const auto after = std::upper_bound(
+          steps.begin(), steps.end(), *day,
+          [](std::chrono::sys_days d, const MarkedStep& step) { return d < step.day; });
+      taken.push_back({*day, static_cast<std::size_t>(after - steps.begin()), place, *given});
+    }
+  }
+  // Within a day by place in the season: whoever sorted a table does not change the chart.
+  std::sort(taken.begin(), taken.end(), [](const auto& a, const auto& b) {
+    return a.day != b.day ? a.day < b.day : a.place < b.place;
+  });
+  over_time::fillPoints(taken, subject, chart);
+  over_time::fillSegments(taken, chart);
+  return chart;
+}
+
+ChartKind usualChart(MeasureId id) {
+  switch (amountKind(id)) {
+  case AmountKind::share:
+    return ChartKind::shares;
+  case AmountKind::perMinute:
+  case AmountKind::millimetres:
+    return ChartKind::individuals;
+  default:
+    return id == MeasureId::pausesOverLimit ? ChartKind::counts : ChartKind::run;
+  }
+}
+
+} // namespace afterbeat

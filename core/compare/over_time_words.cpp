@@ -1,0 +1,209 @@
+#include "core/compare/over_time_parts.h"
+
+namespace afterbeat {
+namespace over_time {
+namespace {
+
+Amount count(std::size_t n) {
+  return {static_cast<double>(n), AmountKind::count};
+}
+
+Saying beyondWords(const OverTime& chart, const RuleHit& hit) {
+  const TimePoint& point = chart.points[hit.first];
+  const std::vector<SayingPart> parts{point.firstDay, amountOf(chart, point.value)};
+  return hit.above ? Saying{"%1: %2 lies above the upper limit: chance alone would rarely reach "
+                            "it. Look at what was special.",
+                            parts}
+                   : Saying{"%1: %2 lies below the lower limit: chance alone would rarely reach "
+                            "it. Look at what was special.",
+                            parts};
+}
+
+Saying runWords(const OverTime& chart, const RuleHit& hit) {
+  const std::vector<SayingPart> parts{count(hit.found), chart.points[hit.first].firstDay,
+                                      chart.points[hit.last].lastDay, count(hit.expected)};
+  return hit.above
+             ? Saying{"%1 points in a row lie above the line, from %2 to %3; chance explains up to "
+                      "%4. Something lasting may have changed.",
+                      parts}
+             : Saying{"%1 points in a row lie below the line, from %2 to %3; chance explains up to "
+                      "%4. Something lasting may have changed.",
+                      parts};
+}
+
+Saying zoneWords(const OverTime& chart, const RuleHit& hit) {
+  const std::vector<SayingPart> parts{chart.points[hit.first].firstDay,
+                                      chart.points[hit.last].lastDay};
+  return hit.above ? Saying{"From %1 to %2 more points lie high above the line than chance would "
+                            "often put there.",
+                            parts}
+                   : Saying{"From %1 to %2 more points lie far below the line than chance would "
+                            "often put there.",
+                            parts};
+}
+
+} // namespace
+
+Amount amountOf(const OverTime& chart, double value) {
+  if (const auto* of = std::get_if<ValueOf>(&chart.settings.subject)) {
+    return afterbeat::amountOf(of->measure, value);
+  }
+  return {value, chart.chart == ChartKind::shares ? AmountKind::share : AmountKind::plain};
+}
+
+Saying words(const OverTime& chart, const RuleHit& hit) {
+  switch (hit.rule) {
+  case SignalRule::beyondLimits:
+    return beyondWords(chart, hit);
+  case SignalRule::longRun:
+    return runWords(chart, hit);
+  case SignalRule::fewCrossings:
+    return {"From %1 to %2 the points cross the line %3 times; chance would make it at least %4. "
+            "Something may have moved slowly or in steps.",
+            {chart.points[hit.first].firstDay, chart.points[hit.last].lastDay, count(hit.found),
+             count(hit.expected)}};
+  case SignalRule::eightInARow: {
+    RuleHit run = hit;
+    run.expected = 7;
+    return runWords(chart, run);
+  }
+  case SignalRule::twoOfThree:
+  case SignalRule::fourOfFive:
+    break;
+  }
+  return zoneWords(chart, hit);
+}
+
+namespace {
+
+Saying pointWords(const OverTime& chart) {
+  const bool each = chart.settings.period == Period::record;
+  const auto& subject = chart.settings.subject;
+  if (const auto* of = std::get_if<ValueOf>(&subject)) {
+    return each ? Saying{"%1. Each point is one record.", {of->measure}}
+                : Saying{"%1. Each point is the middle of the records of its time.", {of->measure}};
+  }
+  if (const auto* with = std::get_if<RecordsWith>(&subject)) {
+    const std::vector<SayingPart> parts{with->measure,
+                                        afterbeat::amountOf(with->measure, with->limit)};
+    return with->atLeast ? Saying{"Share of the records in which this is %2 or more: %1.", parts}
+                         : Saying{"Share of the records in which this is below %2: %1.", parts};
+  }
+  if (const auto* share = std::get_if<CountedShare>(&subject)) {
+    return {"%1, all that was counted in the records of its time taken together.",
+            {share->measure}};
+  }
+  if (const auto* counted = std::get_if<CountedFor>(&subject)) {
+    return {
+        "%1 for every %2 of: %3.",
+        {counted->count, afterbeat::amountOf(counted->exposure, counted->per), counted->exposure}};
+  }
+  return {"Share of the records in which a shock was given.", {}};
+}
+
+Saying lineWords(const OverTime& chart) {
+  if (chart.chart == ChartKind::run) {
+    return {"The line is the middle of all points: half lie above it, half below.", {}};
+  }
+  return {"The line is the mean; between the two limits points move by chance alone.", {}};
+}
+
+Saying stepWords(const OverTime& chart, const StepChange& change) {
+  const MarkedStep& step = chart.settings.steps[change.step];
+  const std::vector<SayingPart> parts{step.day, step.words, amountOf(chart, change.before),
+                                      amountOf(chart, change.after)};
+  return change.clear
+             ? Saying{"From %1 (%2): %4, before %3. That is more than chance explains; what caused "
+                      "it this picture cannot say.",
+                      parts}
+             : Saying{"From %1 (%2): %4, before %3. Chance alone could explain that.", parts};
+}
+
+void addCautions(const OverTime& chart, std::vector<Saying>& all) {
+  bool few = false, provisional = false, skewed = false;
+  for (const ChartSegment& segment : chart.segments) {
+    few = few || segment.tooFew;
+    provisional = provisional || segment.provisional;
+    skewed = skewed || segment.skewed;
+  }
+  if (few) {
+    all.push_back({"With fewer than %1 points there are no limits and no signals.",
+                   {count(kLeastPointsForSignals)}});
+  }
+  if (provisional) {
+    all.push_back({"With fewer than %1 points the limits may still move.", {count(kFirmPoints)}});
+  }
+  if (skewed) {
+    all.push_back({"The values lean to one side: a point beyond a limit says less here. The run "
+                   "chart asks nothing of how values are spread.",
+                   {}});
+  }
+}
+
+void addMissing(const OverTime& chart, std::vector<Saying>& all) {
+  if (chart.missing.notRecorded > 0) {
+    all.push_back({"Not recorded in %1 records.", {count(chart.missing.notRecorded)}});
+  }
+  if (chart.missing.notApplicable > 0) {
+    all.push_back({"Does not apply in %1 records.", {count(chart.missing.notApplicable)}});
+  }
+  if (chart.withoutDay > 0) {
+    all.push_back({"%1 records have no day and are in no point.", {count(chart.withoutDay)}});
+  }
+}
+
+} // namespace
+} // namespace over_time
+
+std::vector<Saying> words(const OverTime& chart) {
+  using namespace over_time;
+  std::vector<Saying> all{pointWords(chart), lineWords(chart)};
+  for (const StepChange& change : chart.changes) {
+    all.push_back(stepWords(chart, change));
+  }
+  for (const ChartSignal& signal : chart.signals) {
+    all.push_back(signal.saying);
+  }
+  bool asked = false;
+  for (const ChartSegment& segment : chart.segments) {
+    asked = asked || !segment.tooFew;
+  }
+  if (asked && chart.signals.empty()) {
+    all.push_back({"No rule sees more in these points than chance.", {}});
+  }
+  addCautions(chart, all);
+  addMissing(chart, all);
+  return all;
+}
+
+std::string_view ruleWords(SignalRule rule) {
+  switch (rule) {
+  case SignalRule::beyondLimits:
+    return "A point beyond the limits";
+  case SignalRule::longRun:
+    return "A longer run on one side of the line than chance explains";
+  case SignalRule::fewCrossings:
+    return "Fewer crossings of the line than chance explains";
+  case SignalRule::twoOfThree:
+    return "Two of three points beyond two deviations on one side";
+  case SignalRule::fourOfFive:
+    return "Four of five points beyond one deviation on one side";
+  case SignalRule::eightInARow:
+    return "Eight points in a row on one side of the line";
+  }
+  return "";
+}
+
+std::string_view ruleSource(SignalRule rule) {
+  switch (rule) {
+  case SignalRule::beyondLimits:
+    return "Shewhart, Economic Control of Quality of Manufactured Product, 1931 (from memory)";
+  case SignalRule::longRun:
+  case SignalRule::fewCrossings:
+    return "Anhøj and Olesen, PLoS ONE 2014;9:e113825 (read in a secondary publication)";
+  default:
+    return "Western Electric, Statistical Quality Control Handbook, 1956 (from memory)";
+  }
+}
+
+} // namespace afterbeat

@@ -1,0 +1,100 @@
+#include "core/compare/companions.h"
+#include "core/compare/spread.h"
+
+namespace afterbeat {
+namespace {
+
+Amount count(std::size_t n) {
+  return {static_cast<double>(n), AmountKind::count};
+}
+
+Saying whatIsShown(const Spread& spread) {
+  switch (spread.by) {
+  case GroupBy::site:
+    return {"%1 by site. Each point is one record; the line is the middle one, and the bar how far "
+            "that may be off by chance.",
+            {spread.measure}};
+  case GroupBy::team:
+    return {"%1 by team. Each point is one record; the line is the middle one, and the bar how far "
+            "that may be off by chance.",
+            {spread.measure}};
+  case GroupBy::quarter:
+    return {"%1 by quarter. Each point is one record; the line is the middle one, and the bar how "
+            "far that may be off by chance.",
+            {spread.measure}};
+  case GroupBy::nothing:
+    break;
+  }
+  return {"%1. Each point is one record; the line is the middle one, and the bar how far that may "
+          "be off by chance.",
+          {spread.measure}};
+}
+
+Saying clearDifference(const Spread& spread, const SpreadGroup& group) {
+  const AgainstOthers& against = *group.against;
+  if (group.name.empty()) {
+    return {"Where none is recorded the middle record has %1, all others have %2: more of a "
+            "difference than chance explains.",
+            {amountOf(spread.measure, against.medianHere),
+             amountOf(spread.measure, against.medianOthers)}};
+  }
+  return {"%1: the middle record has %2, elsewhere it has %3: more of a difference than chance "
+          "explains.",
+          {group.name, amountOf(spread.measure, against.medianHere),
+           amountOf(spread.measure, against.medianOthers)}};
+}
+
+} // namespace
+
+std::vector<Saying> words(const Spread& spread) {
+  std::vector<Saying> all{whatIsShown(spread)};
+  bool compared = false, clear = false;
+  for (const SpreadGroup& group : spread.groups) {
+    compared = compared || group.against.has_value();
+    if (group.against && group.against->clear) {
+      clear = true;
+      all.push_back(clearDifference(spread, group));
+    }
+  }
+  if (compared && !clear) {
+    all.push_back({"What lies between these groups is no more than chance explains.", {}});
+  }
+  if (spread.missing.notRecorded > 0) {
+    all.push_back({"Not recorded in %1 records.", {count(spread.missing.notRecorded)}});
+  }
+  if (spread.missing.notApplicable > 0) {
+    all.push_back({"Does not apply in %1 records.", {count(spread.missing.notApplicable)}});
+  }
+  if (!neverAlone(spread.measure).empty()) {
+    all.push_back({"This share alone says little: how long it took and how many shocks were given "
+                   "stand beside it.",
+                   {}});
+  }
+  return all;
+}
+
+Saying words(const Spread& spread, const SpreadGroup& group) {
+  if (group.points.empty()) {
+    return {"No record has a value.", {}};
+  }
+  if (group.tooFew) {
+    return {"%1 records: too few for a middle and its interval.", {count(group.points.size())}};
+  }
+  return {"Middle of %1 records: %2; by chance alone it could be %3 to %4.",
+          {count(group.points.size()), amountOf(spread.measure, group.quartiles->median),
+           amountOf(spread.measure, group.interval->low),
+           amountOf(spread.measure, group.interval->high)}};
+}
+
+std::optional<Saying> referenceWords(const Spread& spread) {
+  const ReferenceBand* band = referenceBand(spread.measure);
+  if (band == nullptr || spread.kind != RecordKind::rescue) {
+    return std::nullopt;
+  }
+  return Saying{"Band: middle %1, half of the records between %2 and %3, in a published group of "
+                "rescues (%4). What others measured, not a target.",
+                {amountOf(spread.measure, band->median), amountOf(spread.measure, band->low),
+                 amountOf(spread.measure, band->high), std::string(band->source)}};
+}
+
+} // namespace afterbeat

@@ -1,0 +1,49 @@
+/// Worth a look: records whose figures stand out, each with the reason. Records, never people: no
+/// team or site is counted or named here.
+#pragma once
+
+#include "core/compare/kinds.h"
+#include "core/guideline/profile.h"
+
+namespace afterbeat {
+
+enum class StandOutRule : std::uint8_t {
+  /// The device was set to adult for a child, or the other way round, as the record itself says.
+  settingDiffers,
+  /// The longest pause before a shock is not below the profile's limit.
+  preShockPause,
+  /// The longest pause is over the profile's limit and nothing recorded explains it.
+  unexplainedPause,
+  /// A shock that was advised or charged was not given.
+  shockWithheld,
+  /// A figure lies beyond three times the quartile range from the quartiles of its own kind: "far
+  /// out" in Tukey, Exploratory Data Analysis, 1977 (from memory). For lengths of time, which lean
+  /// to the long side, on the logarithms where all are above 0.
+  farOut,
+  /// Nothing in the record shows compressions.
+  noEvidence,
+};
+
+[[nodiscard]] std::string_view ruleSource(StandOutRule rule);
+
+struct StandOutReason {
+  StandOutRule rule = StandOutRule::farOut;
+  /// The figure; meaningless for `settingDiffers` and `noEvidence`.
+  MeasureId measure = MeasureId::arrestTime;
+  Saying saying;
+};
+
+struct StandOut {
+  std::uint32_t place = 0;
+  std::vector<StandOutReason> reasons;
+};
+
+/// "Far out" is asked of a measure with at least this many values; common practice, no source.
+inline constexpr std::size_t kLeastForFarOut = 20;
+
+/// The records that stand out, those with most reasons first, among equals the latest day first,
+/// then in the order of the chosen. Each kind is held against its own: mixed kinds are allowed.
+[[nodiscard]] std::vector<StandOut> worthALook(const Season& season, const Chosen& chosen,
+                                               const Profile& profile);
+
+} // namespace afterbeat
