@@ -1,0 +1,58 @@
+#include "app/papers/charts/chart_files.h"
+
+#include "app/papers/charts/chart_placed.h"
+
+#include <QBuffer>
+#include <QImage>
+#include <QPainter>
+#include <QRegularExpression>
+#include <QSvgGenerator>
+
+#include <cmath>
+
+namespace afterbeat::papers {
+
+QByteArray chartAsSvg(const Chart& chart, double width, const ChartLook& look) {
+  const double height = std::ceil(chartHeight(chart, width, look));
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  QSvgGenerator svg;
+  svg.setOutputDevice(&buffer);
+  svg.setSize(QSizeF(width, height).toSize());
+  svg.setViewBox(QRectF(0, 0, width, height));
+  svg.setResolution(72);
+  svg.setTitle(chart.title);
+  svg.setDescription(asText(chart));
+  QPainter painter(&svg);
+  ChartPlaced(std::make_shared<const Chart>(chart), {0, 0, width, height}, look).paint(painter);
+  painter.end();
+  QString text = QString::fromUtf8(bytes);
+  // A reader without the paper's font gets a plain one; sizes are pixels, as the view box's.
+  text.replace(QStringLiteral("font-family=\"%1\"").arg(look.font.family()),
+               QStringLiteral("font-family=\"%1, system-ui, Helvetica, Arial, sans-serif\"")
+                   .arg(look.font.family()));
+  static const QRegularExpression millimetres(
+      QStringLiteral("<svg width=\"[^\"]*\" height=\"[^\"]*\""));
+  text.replace(
+      millimetres,
+      QStringLiteral("<svg width=\"%1\" height=\"%2\" role=\"img\"").arg(width).arg(height));
+  return text.toUtf8();
+}
+
+QByteArray chartAsPng(const Chart& chart, double width, const ChartLook& look, double scale) {
+  const double height = std::ceil(chartHeight(chart, width, look));
+  QImage image((QSizeF(width, height) * scale).toSize(), QImage::Format_RGB32);
+  image.fill(look.paper);
+  QPainter painter(&image);
+  painter.scale(scale, scale);
+  ChartPlaced(std::make_shared<const Chart>(chart), {0, 0, width, height}, look).paint(painter);
+  painter.end();
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  image.save(&buffer, "PNG");
+  return bytes;
+}
+
+} // namespace afterbeat::papers

@@ -1,0 +1,414 @@
+#include "app/papers/charts/chart_layout.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace afterbeat::papers {
+
+namespace {
+
+constexpr double kTitleScale = 1.2;
+constexpr double kLine = 1.4;
+/// The most of the width that names at the left and labels at the right may take.
+constexpr double kMostNames = 0.34, kMostLabels = 0.30;
+
+double textSizeOf(const ChartLook& look, const Lettering& lettering) {
+  return look.textSize > 0 ? look.textSize : lettering.size();
+}
+
+class Maker {
+public:
+  Maker(const Chart& chart, const QRectF& area, const ChartLook& look, const Lettering& lettering)
+      : chart_(chart), look_(look), lettering_(lettering) {
+    layout_.area = area;
+    layout_.size = textSizeOf(look, lettering);
+    layout_.radius = 0.3 * layout_.size;
+  }
+
+  ChartLayout made() {
+    placeHead();
+    const double foot = footHeight();
+    const QRectF& area = layout_.area;
+    layout_.plot =
+        QRectF(area.left(), y_, area.width(), std::max(4 * size(), area.bottom() - foot - y_));
+    placeGutters();
+    placeTicks();
+    placeLabels();
+    placeFoot();
+    placePoints(chart_, layout_);
+    sayAmounts();
+    placeBars();
+    placeEmpty();
+    return std::move(layout_);
+  }
+
+  double preferredHeight() {
+    placeHead();
+    return y_ - layout_.area.top() + footHeight() + preferredPlot();
+  }
+
+private:
+  [[nodiscard]] double size() const { return layout_.size; }
+
+  double preferredPlot() const {
+    if (!chart_.lanes()) {
+      return std::clamp(0.42 * layout_.area.width(), 14 * size(), 24 * size());
+    }
+    const auto lanes = static_cast<double>(std::max<qsizetype>(1, chart_.y.names.size()));
+    return std::max(6 * size(), lanes * (chart_.bars.empty() ? 4.4 : 2) * size());
+  }
+
+  void add(ChartTextRole role, const QString& text, const QPointF& at,
+           Weight weight = Weight::regular, double scale = 1) {
+    layout_.texts.push_back({role, text, at, size() * scale, weight});
+  }
+
+  double width(const QString& text, Weight weight = Weight::regular) const {
+    return lettering_.width(text, size(), weight);
+  }
+
+  QString cut(const QString& text, double room, Weight weight = Weight::regular) const {
+    return lettering_.elided(text, size(), weight, room);
+  }
+
+  void placeHead() {
+    y_ = layout_.area.top();
+    double right = layout_.area.right();
+    for (auto mark = chart_.marks.rbegin(); mark != chart_.marks.rend(); ++mark) {
+      const double wide = width(*mark, Weight::bold) + size();
+      layout_.markFrames.emplace_back(right - wide, y_, wide, 1.5 * size());
+      add(ChartTextRole::mark, *mark, {right - wide + size() / 2, y_ + 1.12 * size()},
+          Weight::bold);
+      right -= wide + size() / 2;
+    }
+    for (const QString& line : wrapped(chart_.title, lettering_, kTitleScale * size(), Weight::bold,
+                                       right - layout_.area.left() - size() / 2)) {
+      y_ += kLine * kTitleScale * size();
+      add(ChartTextRole::title, line, {layout_.area.left(), y_ - 0.45 * size()}, Weight::bold,
+          kTitleScale);
+    }
+    y_ += 0.35 * size();
+    if (!chart_.lanes()) {
+      y_ += kLine * size();
+      add(ChartTextRole::axis, chart_.y.title, {layout_.area.left(), y_ - 0.4 * size()});
+      y_ += 0.2 * size();
+    } else if (hasTopLabels()) {
+      y_ += kLine * size();
+    }
+    // A marked day is named above the plot.
+    if (!chart_.dayMarks.empty()) {
+      y_ += kLine * size();
+    }
+  }
+
+  bool hasTopLabels() const {
+    return std::any_of(chart_.bands.begin(), chart_.bands.end(),
+                       [](const ChartBand& band) { return !band.label.isEmpty(); }) ||
+           std::any_of(chart_.lines.begin(), chart_.lines.end(),
+                       [](const ChartLine& line) { return !line.label.isEmpty(); });
+  }
+
+  /// Keys flow into lines; returns their height and places them from `top` if `place`.
+  double flowKeys(double top, bool place) {
+    double x = layout_.area.left(), y = top;
+    const double sample = 2.2 * size();
+    for (const ChartKey& key : chart_.keys) {
+      const double wide = sample + width(key.text) + 1.6 * size();
+      if (x > layout_.area.left() && x + wide - size() > layout_.area.right()) {
+        x = layout_.area.left();
+        y += kLine * size();
+      }
+      if (place) {
+        layout_.keys.push_back({key, {x, y + 0.2 * size(), sample - 0.6 * size(), size()}});
+        add(ChartTextRole::key, cut(key.text, layout_.area.right() - x - sample),
+            {x + sample, y + 1.02 * size()});
+      }
+      x += wide;
+    }
+    return chart_.keys.empty() ? 0 : y + kLine * size() - top;
+  }
+
+  QStringList sentenceLines() const {
+    QStringList lines;
+    if (look_.sentences) {
+      for (const QString& sentence : chart_.sentences) {
+        lines += wrapped(sentence, lettering_, size(), Weight::regular, layout_.area.width());
+      }
+    }
+    return lines;
+  }
+
+  double axisHeight() const { return (chart_.x.title.isEmpty() ? 1.5 : 1.5 + kLine) * size(); }
+
+  double footHeight() {
+    const auto sentences = static_cast<double>(sentenceLines().size());
+    // One line more than the keys themselves: amounts explain themselves there.
+    const double keys = flowKeys(0, false);
+    return axisHeight() + 0.4 * size() + keys + amountLine() +
+           (sentences > 0 ? (0.5 + sentences * kLine) * size() : 0);
+  }
+
+  /// Room for the sentence of amounts is kept where there may be some.
+  double amountLine() const { return chart_.points.size() > 200 ? kLine * size() : 0; }
+
+  void placeGutters() {
+    QRectF& plot = layout_.plot;
+    double left = 0;
+    if (chart_.lanes()) {
+      for (const QStringList* list : {&chart_.y.names, &chart_.y.notes}) {
+        for (const QString& text : *list) {
+          left = std::max(left, width(text, Weight::medium));
+        }
+      }
+      left = std::min(left, kMostNames * layout_.area.width()) + 0.8 * size();
+    } else {
+      layout_.y =
+          tickedAxis(chart_.words, chart_.y, static_cast<int>(plot.height() / (3 * size())));
+      for (const ChartTick& tick : layout_.y.ticks) {
+        left = std::max(left, width(tick.text));
+      }
+      left += 0.6 * size();
+    }
+    double right = 0;
+    for (const QString& text : rightLabels()) {
+      right = std::max(right, width(text));
+    }
+    right = std::min(right, kMostLabels * layout_.area.width());
+    plot.adjust(left, 0, right > 0 ? -right - 0.8 * size() : -size(), 0);
+  }
+
+  QStringList rightLabels() const {
+    QStringList all;
+    for (const ChartBar& bar : chart_.bars) {
+      all << bar.label;
+    }
+    if (!chart_.lanes()) {
+      for (const ChartLine& line : chart_.lines) {
+        if (!line.labelAtBegin) {
+          all << line.label;
+        }
+      }
+      for (const ChartBand& band : chart_.bands) {
+        all << band.label;
+      }
+    }
+    return all;
+  }
+
+  void placeTicks() {
+    const QRectF& plot = layout_.plot;
+    layout_.x = tickedAxis(chart_.words, chart_.x, static_cast<int>(plot.width() / (6.5 * size())));
+    double last = -1e9;
+    for (const ChartTick& tick : layout_.x.ticks) {
+      const double wide = width(tick.text);
+      const double x = layout_.xAt(tick.at) - wide / 2;
+      if (x > last && x + wide < layout_.area.right() + size()) {
+        add(ChartTextRole::tick, tick.text, {x, plot.bottom() + 1.2 * size()});
+        last = x + wide + size() / 2;
+      }
+    }
+    if (!chart_.x.title.isEmpty()) {
+      const double room = layout_.area.right() - plot.left();
+      add(ChartTextRole::axis, cut(chart_.x.title, room),
+          {plot.left(), plot.bottom() + (1.2 + kLine) * size()});
+    }
+    if (chart_.lanes()) {
+      layout_.y = tickedAxis(chart_.words, chart_.y, 0);
+      placeNames();
+      return;
+    }
+    for (const ChartTick& tick : layout_.y.ticks) {
+      add(ChartTextRole::tick, tick.text,
+          {plot.left() - 0.5 * size() - width(tick.text),
+           layout_.yAt(tick.at, false) + 0.36 * size()});
+    }
+  }
+
+  void placeNames() {
+    const double room = layout_.plot.left() - layout_.area.left() - 0.6 * size();
+    for (int lane = 0; lane < chart_.y.names.size(); ++lane) {
+      const QRectF box = layout_.lane(lane);
+      const QString note = chart_.y.notes.value(lane);
+      const bool two = !note.isEmpty() && box.height() >= 2.4 * size();
+      const double middle = box.center().y() + 0.36 * size();
+      add(ChartTextRole::lane, cut(chart_.y.names[lane], room, Weight::medium),
+          {layout_.area.left(), two ? middle - 0.65 * size() : middle}, Weight::medium);
+      if (two) {
+        add(ChartTextRole::note, cut(note, room), {layout_.area.left(), middle + 0.65 * size()});
+      }
+    }
+  }
+
+  void placeLabels() {
+    if (chart_.lanes()) {
+      placeTopLabels();
+    } else {
+      placeRightLabels();
+    }
+    double last = -1e9;
+    for (const ChartMark& mark : chart_.dayMarks) {
+      const double wide = std::min(width(mark.label), layout_.plot.width());
+      const double x = std::clamp(layout_.xAt(mark.x) + 0.3 * size(), layout_.plot.left(),
+                                  layout_.area.right() - wide);
+      if (x > last) {
+        add(ChartTextRole::label, cut(mark.label, wide + 1),
+            {x, layout_.plot.top() - 0.4 * size()});
+        last = x + wide + size() / 2;
+      }
+    }
+  }
+
+  void placeTopLabels() {
+    double last = layout_.plot.left() - 1;
+    const auto place = [&](double value, const QString& label) {
+      const double wide = width(label);
+      const double x = std::clamp(layout_.xAt(value), layout_.plot.left(),
+                                  std::max(layout_.plot.left(), layout_.area.right() - wide));
+      if (!label.isEmpty() && x > last) {
+        add(ChartTextRole::label, cut(label, layout_.area.right() - x),
+            {x, layout_.plot.top() - 0.4 * size()});
+        last = x + wide + size() / 2;
+      }
+    };
+    for (const ChartBand& band : chart_.bands) {
+      place(band.from, band.label);
+    }
+    for (const ChartLine& line : chart_.lines) {
+      if (!line.corners.empty()) {
+        place(line.corners.front().x(), line.label);
+      }
+    }
+  }
+
+  void placeRightLabels() {
+    struct Label {
+      double y;
+      QString text;
+    };
+    std::vector<Label> labels;
+    for (const ChartLine& line : chart_.lines) {
+      if (line.label.isEmpty() || line.corners.empty()) {
+        continue;
+      }
+      if (line.labelAtBegin) {
+        const QPointF begin = line.corners.front();
+        add(ChartTextRole::label, line.label,
+            {layout_.xAt(begin.x()) + 0.3 * size(), layout_.yAt(begin.y(), false) - 0.4 * size()});
+      } else {
+        labels.push_back({layout_.yAt(line.corners.back().y(), false), line.label});
+      }
+    }
+    for (const ChartBand& band : chart_.bands) {
+      if (!band.label.isEmpty()) {
+        labels.push_back({layout_.yAt((band.from + band.to) / 2, false), band.label});
+      }
+    }
+    std::stable_sort(labels.begin(), labels.end(),
+                     [](const Label& a, const Label& b) { return a.y < b.y; });
+    double least = -1e9;
+    for (Label& label : labels) {
+      label.y = std::max(label.y, least);
+      least = label.y + 1.2 * size();
+      add(ChartTextRole::label,
+          cut(label.text, layout_.area.right() - layout_.plot.right() - 0.4 * size()),
+          {layout_.plot.right() + 0.5 * size(), label.y + 0.36 * size()});
+    }
+  }
+
+  void placeFoot() {
+    foot_ = layout_.plot.bottom() + axisHeight() + 0.4 * size();
+    foot_ += flowKeys(foot_, true);
+    double y = foot_ + amountLine() + 0.5 * size();
+    for (const QString& line : sentenceLines()) {
+      y += kLine * size();
+      add(ChartTextRole::sentence, line, {layout_.area.left(), y - 0.4 * size()});
+    }
+  }
+
+  void sayAmounts() {
+    if (layout_.amounts.empty()) {
+      return;
+    }
+    std::uint32_t most = 0;
+    for (const ChartAmount& amount : layout_.amounts) {
+      most = std::max(most, amount.count);
+    }
+    const char* const english =
+        chart_.lanes()
+            ? QT_TRANSLATE_NOOP("Papers", "Too many for single points: a column's height is the "
+                                          "number of records there, at most %1.")
+            : QT_TRANSLATE_NOOP("Papers", "Too many for single points: the darker a spot, the more "
+                                          "records lie there, at most %1.");
+    add(ChartTextRole::key, cut(chart_.words(english).arg(most), layout_.area.width()),
+        {layout_.area.left(), foot_ + 1.02 * size()});
+  }
+
+  void placeBars() {
+    for (const ChartBar& bar : chart_.bars) {
+      const QRectF lane = layout_.lane(bar.lane);
+      const double high = std::min(1.3 * size(), 0.8 * lane.height());
+      double from = layout_.plot.right(), to = layout_.plot.left();
+      for (const ChartPiece& piece : bar.pieces) {
+        from = std::min({from, layout_.xAt(piece.from), layout_.xAt(piece.to)});
+        to = std::max({to, layout_.xAt(piece.from), layout_.xAt(piece.to)});
+      }
+      layout_.bars.emplace_back(from, lane.center().y() - high / 2, std::max(0.0, to - from), high);
+      if (!bar.label.isEmpty()) {
+        add(ChartTextRole::label,
+            cut(bar.label, layout_.area.right() - layout_.plot.right() - 0.4 * size()),
+            {layout_.plot.right() + 0.5 * size(), lane.center().y() + 0.36 * size()});
+      }
+    }
+  }
+
+  void placeEmpty() {
+    if (!chart_.points.empty() || !chart_.bars.empty() || chart_.emptyText.isEmpty()) {
+      return;
+    }
+    double y = layout_.plot.center().y();
+    for (const QString& line : wrapped(chart_.emptyText, lettering_, size(), Weight::medium,
+                                       layout_.plot.width() - 2 * size())) {
+      add(ChartTextRole::empty, line, {layout_.plot.left() + size(), y}, Weight::medium);
+      y += kLine * size();
+    }
+  }
+
+  const Chart& chart_;
+  const ChartLook& look_;
+  const Lettering& lettering_;
+  ChartLayout layout_;
+  double y_ = 0, foot_ = 0;
+};
+
+} // namespace
+
+QStringList wrapped(const QString& text, const Lettering& lettering, double size, Weight weight,
+                    double width) {
+  QStringList lines;
+  QString line;
+  for (const QString& word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+    const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
+    if (line.isEmpty() || lettering.width(longer, size, weight) <= width) {
+      line = longer;
+    } else {
+      lines << line;
+      line = word;
+    }
+  }
+  if (!line.isEmpty()) {
+    lines << line;
+  }
+  return lines;
+}
+
+ChartLayout layOutChart(const Chart& chart, const QRectF& area, const ChartLook& look,
+                        const Lettering& lettering) {
+  return Maker(chart, area, look, lettering).made();
+}
+
+double chartHeight(const Chart& chart, double width, const ChartLook& look) {
+  const Lettering lettering(look.font);
+  return Maker(chart, {0, 0, width, 0}, look, lettering).preferredHeight();
+}
+
+} // namespace afterbeat::papers
