@@ -1035,6 +1035,7 @@
     </message>
     <message>
         <source>%1 s</source>
+        <extracomment>Seconds of an axis.</extracomment>
         <translation>%1 s</translation>
     </message>
     <message>
@@ -2140,6 +2141,19 @@
     <message>
         <source>%1, from the signals</source>
         <translation>%1, aus den Signalen</translation>
+    </message>
+    <message>
+        <source>Too many for single points: a column&apos;s height is the number of records there, at most %1.</source>
+        <translation>Zu viele für einzelne Punkte: Die Höhe einer Säule ist die Zahl der Aufzeichnungen dort, höchstens %1.</translation>
+    </message>
+    <message>
+        <source>Too many for single points: the darker a spot, the more records lie there, at most %1.</source>
+        <translation>Zu viele für einzelne Punkte: Je dunkler eine Stelle, desto mehr Aufzeichnungen liegen dort, höchstens %1.</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <extracomment>Days and months on an axis (Qt&apos;s letters).</extracomment>
+        <translation>d. MMM yyyy</translation>
     </message>
 </context>
 <context>
