@@ -58,8 +58,8 @@ Saying words(const OverTime& chart, const RuleHit& hit) {
   case SignalRule::longRun:
     return runWords(chart, hit);
   case SignalRule::fewCrossings:
-    return {"From %1 to %2 the points cross the line %3 times; chance would make it at least %4. "
-            "Something may have moved slowly or in steps.",
+    return {"Crossings of the line from %1 to %2: %3; chance would make at least %4. Something may "
+            "have moved slowly or in steps.",
             {chart.points[hit.first].firstDay, chart.points[hit.last].lastDay, count(hit.found),
              count(hit.expected)}};
   case SignalRule::eightInARow: {
@@ -86,8 +86,8 @@ Saying pointWords(const OverTime& chart) {
   if (const auto* with = std::get_if<RecordsWith>(&subject)) {
     const std::vector<SayingPart> parts{with->measure,
                                         afterbeat::amountOf(with->measure, with->limit)};
-    return with->atLeast ? Saying{"Share of the records in which this is %2 or more: %1.", parts}
-                         : Saying{"Share of the records in which this is below %2: %1.", parts};
+    return with->atLeast ? Saying{"%1: share of the records with %2 or more.", parts}
+                         : Saying{"%1: share of the records below %2.", parts};
   }
   if (const auto* share = std::get_if<CountedShare>(&subject)) {
     return {"%1, all that was counted in the records of its time taken together.",
@@ -142,13 +142,14 @@ void addCautions(const OverTime& chart, std::vector<Saying>& all) {
 
 void addMissing(const OverTime& chart, std::vector<Saying>& all) {
   if (chart.missing.notRecorded > 0) {
-    all.push_back({"Not recorded in %1 records.", {count(chart.missing.notRecorded)}});
+    all.push_back({"Records in which it is not recorded: %1.", {count(chart.missing.notRecorded)}});
   }
   if (chart.missing.notApplicable > 0) {
-    all.push_back({"Does not apply in %1 records.", {count(chart.missing.notApplicable)}});
+    all.push_back(
+        {"Records to which it does not apply: %1.", {count(chart.missing.notApplicable)}});
   }
   if (chart.withoutDay > 0) {
-    all.push_back({"%1 records have no day and are in no point.", {count(chart.withoutDay)}});
+    all.push_back({"Records without a day, which are in no point: %1.", {count(chart.withoutDay)}});
   }
 }
 
@@ -169,7 +170,9 @@ std::vector<Saying> words(const OverTime& chart) {
     asked = asked || !segment.tooFew;
   }
   if (asked && chart.signals.empty()) {
-    all.push_back({"No rule sees more in these points than chance.", {}});
+    all.push_back({"No rule sees more in these points than chance. In few points a real change can "
+                   "go unseen.",
+                   {}});
   }
   addCautions(chart, all);
   addMissing(chart, all);

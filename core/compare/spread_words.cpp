@@ -57,13 +57,17 @@ std::vector<Saying> words(const Spread& spread) {
     }
   }
   if (compared && !clear) {
-    all.push_back({"What lies between these groups is no more than chance explains.", {}});
+    all.push_back({"No group differs from the others by more than chance explains. In few records "
+                   "a real difference can go unseen.",
+                   {}});
   }
   if (spread.missing.notRecorded > 0) {
-    all.push_back({"Not recorded in %1 records.", {count(spread.missing.notRecorded)}});
+    all.push_back(
+        {"Records in which it is not recorded: %1.", {count(spread.missing.notRecorded)}});
   }
   if (spread.missing.notApplicable > 0) {
-    all.push_back({"Does not apply in %1 records.", {count(spread.missing.notApplicable)}});
+    all.push_back(
+        {"Records to which it does not apply: %1.", {count(spread.missing.notApplicable)}});
   }
   if (!neverAlone(spread.measure).empty()) {
     all.push_back({"This share alone says little: how long it took and how many shocks were given "
@@ -78,7 +82,7 @@ Saying words(const Spread& spread, const SpreadGroup& group) {
     return {"No record has a value.", {}};
   }
   if (group.tooFew) {
-    return {"%1 records: too few for a middle and its interval.", {count(group.points.size())}};
+    return {"Too few records for a middle and its interval: %1.", {count(group.points.size())}};
   }
   return {"Middle of %1 records: %2; by chance alone it could be %3 to %4.",
           {count(group.points.size()), amountOf(spread.measure, group.quartiles->median),

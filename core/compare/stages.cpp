@@ -183,7 +183,7 @@ std::vector<Saying> words(const Stages& stages) {
          {Amount{*stages.total.median, AmountKind::seconds}, count(stages.total.records)}});
   }
   if (stages.leftOpen > 0) {
-    all.push_back({"%1 records give no such moment.", {count(stages.leftOpen)}});
+    all.push_back({"Records that give no such moment: %1.", {count(stages.leftOpen)}});
   }
   return all;
 }

@@ -2155,6 +2155,438 @@
         <extracomment>Days and months on an axis (Qt&apos;s letters).</extracomment>
         <translation>d. MMM yyyy</translation>
     </message>
+    <message>
+        <source>Rescues, drills and tests are not mixed in one figure. Choose one kind.</source>
+        <translation>Einsätze, Übungen und Tests werden nicht in einer Zahl vermischt. Bitte eine Art wählen.</translation>
+    </message>
+    <message>
+        <source>What these shares were counted over is not known here.</source>
+        <translation>Woraus diese Anteile gezählt wurden, ist hier nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>call</source>
+        <translation>Notruf</translation>
+    </message>
+    <message>
+        <source>device on</source>
+        <translation>Gerät ein</translation>
+    </message>
+    <message>
+        <source>first compressions</source>
+        <translation>erste Kompressionen</translation>
+    </message>
+    <message>
+        <source>electrodes attached</source>
+        <translation>Elektroden angelegt</translation>
+    </message>
+    <message>
+        <source>The pause before the first shock differs most: %2 in %1, %4 in %3, %5 apart.</source>
+        <translation>Am meisten unterscheidet sich die Pause vor dem ersten Schock: %2 in %1, %4 in %3, Abstand %5.</translation>
+    </message>
+    <message>
+        <source>The pause after the first shock differs most: %2 in %1, %4 in %3, %5 apart.</source>
+        <translation>Am meisten unterscheidet sich die Pause nach dem ersten Schock: %2 in %1, %4 in %3, Abstand %5.</translation>
+    </message>
+    <message>
+        <source>The longest pause differs most: %2 in %1, %4 in %3, %5 apart.</source>
+        <translation>Am meisten unterscheidet sich die längste Pause: %2 in %1, %4 in %3, Abstand %5.</translation>
+    </message>
+    <message>
+        <source>The time from %6 to %7 differs most: %2 in %1, %4 in %3, %5 apart.</source>
+        <translation>Am meisten unterscheidet sich die Zeit von „%6“ bis „%7“: %2 in %1, %4 in %3, Abstand %5.</translation>
+    </message>
+    <message>
+        <source>%1: %2 lies above the upper limit: chance alone would rarely reach it. Look at what was special.</source>
+        <translation>%1: %2 liegt über der oberen Grenze; durch Zufall allein käme das selten vor. Bitte ansehen, was besonders war.</translation>
+    </message>
+    <message>
+        <source>%1: %2 lies below the lower limit: chance alone would rarely reach it. Look at what was special.</source>
+        <translation>%1: %2 liegt unter der unteren Grenze; durch Zufall allein käme das selten vor. Bitte ansehen, was besonders war.</translation>
+    </message>
+    <message>
+        <source>%1 points in a row lie above the line, from %2 to %3; chance explains up to %4. Something lasting may have changed.</source>
+        <translation>%1 Punkte in Folge liegen über der Linie, von %2 bis %3; der Zufall erklärt bis zu %4. Es kann sich etwas auf Dauer geändert haben.</translation>
+    </message>
+    <message>
+        <source>%1 points in a row lie below the line, from %2 to %3; chance explains up to %4. Something lasting may have changed.</source>
+        <translation>%1 Punkte in Folge liegen unter der Linie, von %2 bis %3; der Zufall erklärt bis zu %4. Es kann sich etwas auf Dauer geändert haben.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2 more points lie high above the line than chance would often put there.</source>
+        <translation>Von %1 bis %2 liegen mehr Punkte weit über der Linie, als der Zufall oft bewirkt.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2 more points lie far below the line than chance would often put there.</source>
+        <translation>Von %1 bis %2 liegen mehr Punkte weit unter der Linie, als der Zufall oft bewirkt.</translation>
+    </message>
+    <message>
+        <source>Crossings of the line from %1 to %2: %3; chance would make at least %4. Something may have moved slowly or in steps.</source>
+        <translation>Wechsel über die Linie von %1 bis %2: %3; der Zufall brächte mindestens %4. Es kann sich etwas langsam oder in Stufen verschoben haben.</translation>
+    </message>
+    <message>
+        <source>%1. Each point is one record.</source>
+        <translation>%1. Jeder Punkt ist eine Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>%1. Each point is the middle of the records of its time.</source>
+        <translation>%1. Jeder Punkt ist der mittlere Wert der Aufzeichnungen seines Zeitraums.</translation>
+    </message>
+    <message>
+        <source>%1: share of the records with %2 or more.</source>
+        <translation>%1: Anteil der Aufzeichnungen mit %2 oder mehr.</translation>
+    </message>
+    <message>
+        <source>%1: share of the records below %2.</source>
+        <translation>%1: Anteil der Aufzeichnungen unter %2.</translation>
+    </message>
+    <message>
+        <source>%1, all that was counted in the records of its time taken together.</source>
+        <translation>%1, alles zusammen, was in den Aufzeichnungen des Zeitraums gezählt wurde.</translation>
+    </message>
+    <message>
+        <source>%1 for every %2 of: %3.</source>
+        <translation>%1 je %2 von: %3.</translation>
+    </message>
+    <message>
+        <source>Share of the records in which a shock was given.</source>
+        <translation>Anteil der Aufzeichnungen, in denen ein Schock abgegeben wurde.</translation>
+    </message>
+    <message>
+        <source>The line is the middle of all points: half lie above it, half below.</source>
+        <translation>Die Linie ist die Mitte aller Punkte: Eine Hälfte liegt darüber, eine darunter.</translation>
+    </message>
+    <message>
+        <source>The line is the mean; between the two limits points move by chance alone.</source>
+        <translation>Die Linie ist der Mittelwert; zwischen den beiden Grenzen schwanken Punkte durch Zufall allein.</translation>
+    </message>
+    <message>
+        <source>From %1 (%2): %4, before %3. That is more than chance explains; what caused it this picture cannot say.</source>
+        <translation>Ab %1 (%2): %4, vorher %3. Das ist mehr, als der Zufall erklärt; woran es lag, kann dieses Bild nicht sagen.</translation>
+    </message>
+    <message>
+        <source>From %1 (%2): %4, before %3. Chance alone could explain that.</source>
+        <translation>Ab %1 (%2): %4, vorher %3. Das kann der Zufall allein erklären.</translation>
+    </message>
+    <message>
+        <source>With fewer than %1 points there are no limits and no signals.</source>
+        <translation>Bei weniger als %1 Punkten gibt es keine Grenzen und keine Signale.</translation>
+    </message>
+    <message>
+        <source>With fewer than %1 points the limits may still move.</source>
+        <translation>Bei weniger als %1 Punkten können sich die Grenzen noch verschieben.</translation>
+    </message>
+    <message>
+        <source>The values lean to one side: a point beyond a limit says less here. The run chart asks nothing of how values are spread.</source>
+        <translation>Die Werte sind schief verteilt: Ein Punkt jenseits einer Grenze sagt hier weniger. Das Verlaufsbild mit Mittellinie setzt keine Verteilung voraus.</translation>
+    </message>
+    <message>
+        <source>Records in which it is not recorded: %1.</source>
+        <translation>Aufzeichnungen, in denen es nicht aufgezeichnet ist: %1.</translation>
+    </message>
+    <message>
+        <source>Records to which it does not apply: %1.</source>
+        <translation>Aufzeichnungen, auf die es nicht zutrifft: %1.</translation>
+    </message>
+    <message>
+        <source>Records without a day, which are in no point: %1.</source>
+        <translation>Aufzeichnungen ohne Tag, die in keinem Punkt stehen: %1.</translation>
+    </message>
+    <message>
+        <source>No rule sees more in these points than chance. In few points a real change can go unseen.</source>
+        <translation>Keine Regel sieht in diesen Punkten mehr als Zufall. In wenigen Punkten kann eine echte Änderung verborgen bleiben.</translation>
+    </message>
+    <message>
+        <source>A point beyond the limits</source>
+        <translation>Ein Punkt jenseits der Grenzen</translation>
+    </message>
+    <message>
+        <source>A longer run on one side of the line than chance explains</source>
+        <translation>Eine längere Folge auf einer Seite der Linie, als der Zufall erklärt</translation>
+    </message>
+    <message>
+        <source>Fewer crossings of the line than chance explains</source>
+        <translation>Weniger Wechsel über die Linie, als der Zufall erklärt</translation>
+    </message>
+    <message>
+        <source>Two of three points beyond two deviations on one side</source>
+        <translation>Zwei von drei Punkten jenseits von zwei Standardabweichungen auf einer Seite</translation>
+    </message>
+    <message>
+        <source>Four of five points beyond one deviation on one side</source>
+        <translation>Vier von fünf Punkten jenseits einer Standardabweichung auf einer Seite</translation>
+    </message>
+    <message>
+        <source>Eight points in a row on one side of the line</source>
+        <translation>Acht Punkte in Folge auf einer Seite der Linie</translation>
+    </message>
+    <message>
+        <source>%1 by site. Each point is one record; the line is the middle one, and the bar how far that may be off by chance.</source>
+        <translation>%1 nach Ort. Jeder Punkt ist eine Aufzeichnung; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
+    </message>
+    <message>
+        <source>%1 by team. Each point is one record; the line is the middle one, and the bar how far that may be off by chance.</source>
+        <translation>%1 nach Team. Jeder Punkt ist eine Aufzeichnung; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
+    </message>
+    <message>
+        <source>%1 by quarter. Each point is one record; the line is the middle one, and the bar how far that may be off by chance.</source>
+        <translation>%1 nach Quartal. Jeder Punkt ist eine Aufzeichnung; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
+    </message>
+    <message>
+        <source>%1. Each point is one record; the line is the middle one, and the bar how far that may be off by chance.</source>
+        <translation>%1. Jeder Punkt ist eine Aufzeichnung; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
+    </message>
+    <message>
+        <source>Where none is recorded the middle record has %1, all others have %2: more of a difference than chance explains.</source>
+        <translation>Wo nichts angegeben ist, hat die mittlere Aufzeichnung %1, alle anderen haben %2: ein größerer Unterschied, als der Zufall erklärt.</translation>
+    </message>
+    <message>
+        <source>%1: the middle record has %2, elsewhere it has %3: more of a difference than chance explains.</source>
+        <translation>%1: Die mittlere Aufzeichnung hat %2, anderswo %3: ein größerer Unterschied, als der Zufall erklärt.</translation>
+    </message>
+    <message>
+        <source>No group differs from the others by more than chance explains. In few records a real difference can go unseen.</source>
+        <translation>Keine Gruppe unterscheidet sich von den anderen stärker, als der Zufall erklärt. In wenigen Aufzeichnungen kann ein echter Unterschied verborgen bleiben.</translation>
+    </message>
+    <message>
+        <source>This share alone says little: how long it took and how many shocks were given stand beside it.</source>
+        <translation>Dieser Anteil allein sagt wenig: Daneben stehen Dauer und Zahl der Schocks.</translation>
+    </message>
+    <message>
+        <source>No record has a value.</source>
+        <translation>Keine Aufzeichnung hat einen Wert.</translation>
+    </message>
+    <message>
+        <source>Too few records for a middle and its interval: %1.</source>
+        <translation>Zu wenige Aufzeichnungen für eine Mitte mit Intervall: %1.</translation>
+    </message>
+    <message>
+        <source>Middle of %1 records: %2; by chance alone it could be %3 to %4.</source>
+        <translation>Mitte von %1 Aufzeichnungen: %2; durch Zufall allein könnte sie bei %3 bis %4 liegen.</translation>
+    </message>
+    <message>
+        <source>Band: middle %1, half of the records between %2 and %3, in a published group of rescues (%4). What others measured, not a target.</source>
+        <translation>Band: Mitte %1, die Hälfte der Aufzeichnungen zwischen %2 und %3, in einer veröffentlichten Gruppe von Einsätzen (%4). Was andere gemessen haben, kein Ziel.</translation>
+    </message>
+    <message>
+        <source>From the call to the first shock, stage by stage. A stage whose ends are not recorded is left open.</source>
+        <translation>Vom Notruf bis zum ersten Schock, Abschnitt für Abschnitt. Ein Abschnitt, dessen Enden nicht aufgezeichnet sind, bleibt offen.</translation>
+    </message>
+    <message>
+        <source>From device on to the first shock, stage by stage. A stage whose ends are not recorded is left open.</source>
+        <translation>Vom Einschalten bis zum ersten Schock, Abschnitt für Abschnitt. Ein Abschnitt, dessen Enden nicht aufgezeichnet sind, bleibt offen.</translation>
+    </message>
+    <message>
+        <source>Most time goes between %1 and %2: %3 in the middle of %4 records.</source>
+        <translation>Die meiste Zeit vergeht zwischen „%1“ und „%2“: %3 in der Mitte von %4 Aufzeichnungen.</translation>
+    </message>
+    <message>
+        <source>The whole takes %1 in the middle of %2 records.</source>
+        <translation>Das Ganze dauert %1 in der Mitte von %2 Aufzeichnungen.</translation>
+    </message>
+    <message>
+        <source>Records that give no such moment: %1.</source>
+        <translation>Aufzeichnungen, die keinen solchen Zeitpunkt angeben: %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2, far above what is usual here (middle %3).</source>
+        <translation>%1: %2, weit über dem hier Üblichen (Mitte %3).</translation>
+    </message>
+    <message>
+        <source>%1: %2, far below what is usual here (middle %3).</source>
+        <translation>%1: %2, weit unter dem hier Üblichen (Mitte %3).</translation>
+    </message>
+    <message>
+        <source>Pause of %1 before a shock; it should stay below %2.</source>
+        <translation>Pause von %1 vor einem Schock; sie sollte unter %2 bleiben.</translation>
+    </message>
+    <message>
+        <source>Pause of %1 for which no reason is recorded.</source>
+        <translation>Pause von %1, für die kein Grund aufgezeichnet ist.</translation>
+    </message>
+    <message>
+        <source>A shock was advised or charged and not given.</source>
+        <translation>Ein Schock wurde empfohlen oder geladen und nicht abgegeben.</translation>
+    </message>
+    <message>
+        <source>The device was set for another age group than the patient&apos;s.</source>
+        <translation>Das Gerät war auf eine andere Altersgruppe als die der Patientin oder des Patienten eingestellt.</translation>
+    </message>
+    <message>
+        <source>Nothing in the record shows compressions.</source>
+        <translation>Nichts in der Aufzeichnung zeigt Kompressionen.</translation>
+    </message>
+    <message>
+        <source>The limit of the guideline profile in use</source>
+        <translation>Der Grenzwert des verwendeten Leitlinienprofils</translation>
+    </message>
+    <message>
+        <source>Time without circulation</source>
+        <translation>Zeit ohne Kreislauf</translation>
+    </message>
+    <message>
+        <source>Hands-off time</source>
+        <translation>Zeit ohne Herzdruckmassage</translation>
+    </message>
+    <message>
+        <source>Hands-off share</source>
+        <translation>Anteil ohne Herzdruckmassage</translation>
+    </message>
+    <message>
+        <source>Chest compression fraction</source>
+        <translation>Anteil mit Herzdruckmassage</translation>
+    </message>
+    <message>
+        <source>Hands-off time without analyses</source>
+        <translation>Zeit ohne Herzdruckmassage, abzüglich Analysen</translation>
+    </message>
+    <message>
+        <source>Compressions</source>
+        <translation>Kompressionen</translation>
+    </message>
+    <message>
+        <source>Compressions delivered a minute</source>
+        <translation>Tatsächliche Kompressionen pro Minute</translation>
+    </message>
+    <message>
+        <source>Compression rate</source>
+        <translation>Kompressionsfrequenz</translation>
+    </message>
+    <message>
+        <source>Rate in target range</source>
+        <translation>Frequenz im Zielbereich</translation>
+    </message>
+    <message>
+        <source>Compression depth</source>
+        <translation>Drucktiefe</translation>
+    </message>
+    <message>
+        <source>Depth in target range</source>
+        <translation>Drucktiefe im Zielbereich</translation>
+    </message>
+    <message>
+        <source>Full release</source>
+        <translation>Vollständige Entlastung</translation>
+    </message>
+    <message>
+        <source>Breaths a minute</source>
+        <translation>Beatmungen pro Minute</translation>
+    </message>
+    <message>
+        <source>Pauses over the limit</source>
+        <translation>Pausen über dem Grenzwert</translation>
+    </message>
+    <message>
+        <source>Pause before a shock, median</source>
+        <translation>Pause vor einem Schock, Median</translation>
+    </message>
+    <message>
+        <source>Pause before a shock, longest</source>
+        <translation>Pause vor einem Schock, längste</translation>
+    </message>
+    <message>
+        <source>Pause after a shock, median</source>
+        <translation>Pause nach einem Schock, Median</translation>
+    </message>
+    <message>
+        <source>Pause after a shock, longest</source>
+        <translation>Pause nach einem Schock, längste</translation>
+    </message>
+    <message>
+        <source>Pause around a shock, median</source>
+        <translation>Pause rund um einen Schock, Median</translation>
+    </message>
+    <message>
+        <source>Pause around a shock, longest</source>
+        <translation>Pause rund um einen Schock, längste</translation>
+    </message>
+    <message>
+        <source>Shocks not given</source>
+        <translation>Nicht abgegebene Schocks</translation>
+    </message>
+    <message>
+        <source>Shocks, delivery unknown</source>
+        <translation>Schocks, Abgabe unbekannt</translation>
+    </message>
+    <message>
+        <source>Energy delivered</source>
+        <translation>Abgegebene Energie</translation>
+    </message>
+    <message>
+        <source>Rhythm analyses</source>
+        <translation>Rhythmusanalysen</translation>
+    </message>
+    <message>
+        <source>Analyses that advised a shock</source>
+        <translation>Analysen mit Schockempfehlung</translation>
+    </message>
+    <message>
+        <source>Advice to shock, median</source>
+        <translation>Empfehlung bis Schock, Median</translation>
+    </message>
+    <message>
+        <source>Advice to shock, longest</source>
+        <translation>Empfehlung bis Schock, längste</translation>
+    </message>
+    <message>
+        <source>Device on to first shock</source>
+        <translation>Einschalten bis erster Schock</translation>
+    </message>
+    <message>
+        <source>Electrodes to first shock</source>
+        <translation>Elektroden bis erster Schock</translation>
+    </message>
+    <message>
+        <source>Collapse to first shock</source>
+        <translation>Kollaps bis erster Schock</translation>
+    </message>
+    <message>
+        <source>Call to first shock</source>
+        <translation>Notruf bis erster Schock</translation>
+    </message>
+    <message>
+        <source>First compressions to first shock</source>
+        <translation>Erste Kompressionen bis erster Schock</translation>
+    </message>
+    <message>
+        <source>Device on to electrodes</source>
+        <translation>Einschalten bis Elektroden</translation>
+    </message>
+    <message>
+        <source>Device on to first compressions</source>
+        <translation>Einschalten bis erste Kompressionen</translation>
+    </message>
+    <message>
+        <source>Electrodes to first analysis</source>
+        <translation>Elektroden bis erste Analyse</translation>
+    </message>
+    <message>
+        <source>Collapse to first compressions</source>
+        <translation>Kollaps bis erste Kompressionen</translation>
+    </message>
+    <message>
+        <source>Call to first compressions</source>
+        <translation>Notruf bis erste Kompressionen</translation>
+    </message>
+    <message>
+        <source>Call to device arrived</source>
+        <translation>Notruf bis Eintreffen des Geräts</translation>
+    </message>
+    <message>
+        <source>Collapse to return of circulation</source>
+        <translation>Kollaps bis Rückkehr des Kreislaufs</translation>
+    </message>
+    <message>
+        <source>Time with circulation</source>
+        <translation>Zeit mit Kreislauf</translation>
+    </message>
+    <message>
+        <source>Longest time with circulation</source>
+        <translation>Längste Zeit mit Kreislauf</translation>
+    </message>
+    <message>
+        <source>%1 a minute</source>
+        <translation>%1 pro Minute</translation>
+    </message>
 </context>
 <context>
     <name>WaveMarks</name>

@@ -1,0 +1,162 @@
+#include <QtGlobal>
+
+namespace {
+
+/// What the core says of many records, for the collector of texts, which does not read the core. A
+/// test fails while one is missing.
+[[maybe_unused]] constexpr const char* kCompareTexts[] = {
+    QT_TRANSLATE_NOOP("Papers",
+                      "Rescues, drills and tests are not mixed in one figure. Choose one kind."),
+    QT_TRANSLATE_NOOP("Papers", "What these shares were counted over is not known here."),
+    QT_TRANSLATE_NOOP("Papers", "collapse"),
+    QT_TRANSLATE_NOOP("Papers", "call"),
+    QT_TRANSLATE_NOOP("Papers", "device arrived"),
+    QT_TRANSLATE_NOOP("Papers", "device on"),
+    QT_TRANSLATE_NOOP("Papers", "first compressions"),
+    QT_TRANSLATE_NOOP("Papers", "electrodes attached"),
+    QT_TRANSLATE_NOOP("Papers", "first analysis"),
+    QT_TRANSLATE_NOOP("Papers", "first shock"),
+    QT_TRANSLATE_NOOP("Papers", "circulation returned"),
+    QT_TRANSLATE_NOOP(
+        "Papers", "The pause before the first shock differs most: %2 in %1, %4 in %3, %5 apart."),
+    QT_TRANSLATE_NOOP(
+        "Papers", "The pause after the first shock differs most: %2 in %1, %4 in %3, %5 apart."),
+    QT_TRANSLATE_NOOP("Papers", "The longest pause differs most: %2 in %1, %4 in %3, %5 apart."),
+    QT_TRANSLATE_NOOP("Papers",
+                      "The time from %6 to %7 differs most: %2 in %1, %4 in %3, %5 apart."),
+    QT_TRANSLATE_NOOP("Papers", "%1: %2 lies above the upper limit: chance alone would rarely "
+                                "reach it. Look at what was special."),
+    QT_TRANSLATE_NOOP("Papers", "%1: %2 lies below the lower limit: chance alone would rarely "
+                                "reach it. Look at what was special."),
+    QT_TRANSLATE_NOOP("Papers", "%1 points in a row lie above the line, from %2 to %3; chance "
+                                "explains up to %4. Something lasting may have changed."),
+    QT_TRANSLATE_NOOP("Papers", "%1 points in a row lie below the line, from %2 to %3; chance "
+                                "explains up to %4. Something lasting may have changed."),
+    QT_TRANSLATE_NOOP(
+        "Papers",
+        "From %1 to %2 more points lie high above the line than chance would often put there."),
+    QT_TRANSLATE_NOOP(
+        "Papers",
+        "From %1 to %2 more points lie far below the line than chance would often put there."),
+    QT_TRANSLATE_NOOP("Papers", "Crossings of the line from %1 to %2: %3; chance would make at "
+                                "least %4. Something may have moved slowly or in steps."),
+    QT_TRANSLATE_NOOP("Papers", "%1. Each point is one record."),
+    QT_TRANSLATE_NOOP("Papers", "%1. Each point is the middle of the records of its time."),
+    QT_TRANSLATE_NOOP("Papers", "%1: share of the records with %2 or more."),
+    QT_TRANSLATE_NOOP("Papers", "%1: share of the records below %2."),
+    QT_TRANSLATE_NOOP("Papers",
+                      "%1, all that was counted in the records of its time taken together."),
+    QT_TRANSLATE_NOOP("Papers", "%1 for every %2 of: %3."),
+    QT_TRANSLATE_NOOP("Papers", "Share of the records in which a shock was given."),
+    QT_TRANSLATE_NOOP("Papers",
+                      "The line is the middle of all points: half lie above it, half below."),
+    QT_TRANSLATE_NOOP("Papers",
+                      "The line is the mean; between the two limits points move by chance alone."),
+    QT_TRANSLATE_NOOP("Papers", "From %1 (%2): %4, before %3. That is more than chance explains; "
+                                "what caused it this picture cannot say."),
+    QT_TRANSLATE_NOOP("Papers", "From %1 (%2): %4, before %3. Chance alone could explain that."),
+    QT_TRANSLATE_NOOP("Papers", "With fewer than %1 points there are no limits and no signals."),
+    QT_TRANSLATE_NOOP("Papers", "With fewer than %1 points the limits may still move."),
+    QT_TRANSLATE_NOOP("Papers", "The values lean to one side: a point beyond a limit says less "
+                                "here. The run chart asks nothing of how values are spread."),
+    QT_TRANSLATE_NOOP("Papers", "Records in which it is not recorded: %1."),
+    QT_TRANSLATE_NOOP("Papers", "Records to which it does not apply: %1."),
+    QT_TRANSLATE_NOOP("Papers", "Records without a day, which are in no point: %1."),
+    QT_TRANSLATE_NOOP("Papers", "No rule sees more in these points than chance. In few points a "
+                                "real change can go unseen."),
+    QT_TRANSLATE_NOOP("Papers", "A point beyond the limits"),
+    QT_TRANSLATE_NOOP("Papers", "A longer run on one side of the line than chance explains"),
+    QT_TRANSLATE_NOOP("Papers", "Fewer crossings of the line than chance explains"),
+    QT_TRANSLATE_NOOP("Papers", "Two of three points beyond two deviations on one side"),
+    QT_TRANSLATE_NOOP("Papers", "Four of five points beyond one deviation on one side"),
+    QT_TRANSLATE_NOOP("Papers", "Eight points in a row on one side of the line"),
+    QT_TRANSLATE_NOOP("Papers", "%1 by site. Each point is one record; the line is the middle one, "
+                                "and the bar how far that may be off by chance."),
+    QT_TRANSLATE_NOOP("Papers", "%1 by team. Each point is one record; the line is the middle one, "
+                                "and the bar how far that may be off by chance."),
+    QT_TRANSLATE_NOOP("Papers", "%1 by quarter. Each point is one record; the line is the middle "
+                                "one, and the bar how far that may be off by chance."),
+    QT_TRANSLATE_NOOP("Papers", "%1. Each point is one record; the line is the middle one, and the "
+                                "bar how far that may be off by chance."),
+    QT_TRANSLATE_NOOP("Papers", "Where none is recorded the middle record has %1, all others have "
+                                "%2: more of a difference than chance explains."),
+    QT_TRANSLATE_NOOP("Papers", "%1: the middle record has %2, elsewhere it has %3: more of a "
+                                "difference than chance explains."),
+    QT_TRANSLATE_NOOP("Papers", "No group differs from the others by more than chance explains. In "
+                                "few records a real difference can go unseen."),
+    QT_TRANSLATE_NOOP("Papers", "This share alone says little: how long it took and how many "
+                                "shocks were given stand beside it."),
+    QT_TRANSLATE_NOOP("Papers", "No record has a value."),
+    QT_TRANSLATE_NOOP("Papers", "Too few records for a middle and its interval: %1."),
+    QT_TRANSLATE_NOOP("Papers", "Middle of %1 records: %2; by chance alone it could be %3 to %4."),
+    QT_TRANSLATE_NOOP("Papers",
+                      "Band: middle %1, half of the records between %2 and %3, in a published "
+                      "group of rescues (%4). What others measured, not a target."),
+    QT_TRANSLATE_NOOP("Papers", "From the call to the first shock, stage by stage. A stage whose "
+                                "ends are not recorded is left open."),
+    QT_TRANSLATE_NOOP("Papers", "From device on to the first shock, stage by stage. A stage whose "
+                                "ends are not recorded is left open."),
+    QT_TRANSLATE_NOOP("Papers",
+                      "Most time goes between %1 and %2: %3 in the middle of %4 records."),
+    QT_TRANSLATE_NOOP("Papers", "The whole takes %1 in the middle of %2 records."),
+    QT_TRANSLATE_NOOP("Papers", "Records that give no such moment: %1."),
+    QT_TRANSLATE_NOOP("Papers", "%1: %2, far above what is usual here (middle %3)."),
+    QT_TRANSLATE_NOOP("Papers", "%1: %2, far below what is usual here (middle %3)."),
+    QT_TRANSLATE_NOOP("Papers", "Pause of %1 before a shock; it should stay below %2."),
+    QT_TRANSLATE_NOOP("Papers", "Pause of %1 for which no reason is recorded."),
+    QT_TRANSLATE_NOOP("Papers", "A shock was advised or charged and not given."),
+    QT_TRANSLATE_NOOP("Papers", "The device was set for another age group than the patient's."),
+    QT_TRANSLATE_NOOP("Papers", "Nothing in the record shows compressions."),
+    QT_TRANSLATE_NOOP("Papers", "The limit of the guideline profile in use"),
+};
+
+/// Titles of the measures, which stand in those sentences.
+[[maybe_unused]] constexpr const char* kMeasureTitles[] = {
+    QT_TRANSLATE_NOOP("Papers", "Time without circulation"),
+    QT_TRANSLATE_NOOP("Papers", "Hands-off time"),
+    QT_TRANSLATE_NOOP("Papers", "Hands-off share"),
+    QT_TRANSLATE_NOOP("Papers", "Chest compression fraction"),
+    QT_TRANSLATE_NOOP("Papers", "Hands-off time without analyses"),
+    QT_TRANSLATE_NOOP("Papers", "Compressions"),
+    QT_TRANSLATE_NOOP("Papers", "Compressions delivered a minute"),
+    QT_TRANSLATE_NOOP("Papers", "Compression rate"),
+    QT_TRANSLATE_NOOP("Papers", "Rate in target range"),
+    QT_TRANSLATE_NOOP("Papers", "Compression depth"),
+    QT_TRANSLATE_NOOP("Papers", "Depth in target range"),
+    QT_TRANSLATE_NOOP("Papers", "Full release"),
+    QT_TRANSLATE_NOOP("Papers", "Breaths"),
+    QT_TRANSLATE_NOOP("Papers", "Breaths a minute"),
+    QT_TRANSLATE_NOOP("Papers", "Longest pause"),
+    QT_TRANSLATE_NOOP("Papers", "Pauses over the limit"),
+    QT_TRANSLATE_NOOP("Papers", "Pause before a shock, median"),
+    QT_TRANSLATE_NOOP("Papers", "Pause before a shock, longest"),
+    QT_TRANSLATE_NOOP("Papers", "Pause after a shock, median"),
+    QT_TRANSLATE_NOOP("Papers", "Pause after a shock, longest"),
+    QT_TRANSLATE_NOOP("Papers", "Pause around a shock, median"),
+    QT_TRANSLATE_NOOP("Papers", "Pause around a shock, longest"),
+    QT_TRANSLATE_NOOP("Papers", "Shocks given"),
+    QT_TRANSLATE_NOOP("Papers", "Shocks not given"),
+    QT_TRANSLATE_NOOP("Papers", "Shocks, delivery unknown"),
+    QT_TRANSLATE_NOOP("Papers", "Energy delivered"),
+    QT_TRANSLATE_NOOP("Papers", "Rhythm analyses"),
+    QT_TRANSLATE_NOOP("Papers", "Analyses that advised a shock"),
+    QT_TRANSLATE_NOOP("Papers", "Advice to shock, median"),
+    QT_TRANSLATE_NOOP("Papers", "Advice to shock, longest"),
+    QT_TRANSLATE_NOOP("Papers", "Device on to first shock"),
+    QT_TRANSLATE_NOOP("Papers", "Electrodes to first shock"),
+    QT_TRANSLATE_NOOP("Papers", "Collapse to first shock"),
+    QT_TRANSLATE_NOOP("Papers", "Call to first shock"),
+    QT_TRANSLATE_NOOP("Papers", "First compressions to first shock"),
+    QT_TRANSLATE_NOOP("Papers", "Device on to electrodes"),
+    QT_TRANSLATE_NOOP("Papers", "Device on to first compressions"),
+    QT_TRANSLATE_NOOP("Papers", "Electrodes to first analysis"),
+    QT_TRANSLATE_NOOP("Papers", "Collapse to first compressions"),
+    QT_TRANSLATE_NOOP("Papers", "Call to first compressions"),
+    QT_TRANSLATE_NOOP("Papers", "Call to device arrived"),
+    QT_TRANSLATE_NOOP("Papers", "Collapse to return of circulation"),
+    QT_TRANSLATE_NOOP("Papers", "Time with circulation"),
+    QT_TRANSLATE_NOOP("Papers", "Longest time with circulation"),
+    QT_TRANSLATE_NOOP("Papers", "Device on for"),
+};
+
+} // namespace

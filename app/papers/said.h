@@ -1,0 +1,18 @@
+/// The core's sentences about many records, in a reader's language.
+#pragma once
+
+#include "app/papers/words.h"
+#include "core/compare/saying.h"
+
+namespace afterbeat::papers {
+
+/// A number as it stands in a sentence: "12.5 s", "84 %", "111 a minute".
+[[nodiscard]] QString said(const Amount& amount, const Words& say);
+/// The sentence with its parts; what a record or the user wrote is shown as plain text.
+[[nodiscard]] QString said(const Saying& saying, const Words& say);
+/// One after the other, with a space between.
+[[nodiscard]] QString said(const std::vector<Saying>& sayings, const Words& say);
+/// The title of a measure.
+[[nodiscard]] QString titleOf(MeasureId id, const Words& say);
+
+} // namespace afterbeat::papers
