@@ -38,17 +38,17 @@ Chosen ofKind(const Season& season, const Chosen& chosen, StatedKind kind) {
   return some;
 }
 
-Saying words(const Refusal& refusal) {
-  if (refusal.why == Refusal::Why::mixedKinds) {
+Saying words(const SeasonRefusal& refusal) {
+  if (refusal.why == SeasonRefusal::Why::mixedKinds) {
     return {"Rescues, drills and tests are not mixed in one figure. Choose one kind.", {}};
   }
   return {"What these shares were counted over is not known here.", {}};
 }
 
-tl::expected<StatedKind, Refusal> oneKind(const Season& season, const Chosen& chosen) {
+tl::expected<StatedKind, SeasonRefusal> oneKind(const Season& season, const Chosen& chosen) {
   auto kinds = kindsOf(season, chosen);
   if (kinds.size() > 1) {
-    return tl::unexpected(Refusal{Refusal::Why::mixedKinds, std::move(kinds)});
+    return tl::unexpected(SeasonRefusal{SeasonRefusal::Why::mixedKinds, std::move(kinds)});
   }
   return kinds.empty() ? StatedKind{} : kinds.front().kind;
 }

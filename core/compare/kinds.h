@@ -24,7 +24,7 @@ struct KindCount {
 [[nodiscard]] Chosen ofKind(const Season& season, const Chosen& chosen, StatedKind kind);
 
 /// Why a figure of many records was not made.
-struct Refusal {
+struct SeasonRefusal {
   enum class Why : std::uint8_t {
     /// `kinds` says which.
     mixedKinds,
@@ -35,11 +35,12 @@ struct Refusal {
   std::vector<KindCount> kinds;
 };
 
-[[nodiscard]] Saying words(const Refusal& refusal);
+[[nodiscard]] Saying words(const SeasonRefusal& refusal);
 
 /// The one kind of all chosen records; refused where there are several. Nothing chosen: no kind
 /// stated.
-[[nodiscard]] tl::expected<StatedKind, Refusal> oneKind(const Season& season, const Chosen& chosen);
+[[nodiscard]] tl::expected<StatedKind, SeasonRefusal> oneKind(const Season& season,
+                                                              const Chosen& chosen);
 
 /// How many of the chosen records have no value, and why. Never dropped silently: every figure of
 /// many carries this.

@@ -149,8 +149,8 @@ void fillSegments(const std::vector<Taken>& taken, OverTime& chart) {
 
 } // namespace over_time
 
-tl::expected<OverTime, Refusal> overTime(const Season& season, const Chosen& chosen,
-                                         const OverTimeSettings& settings) {
+tl::expected<OverTime, SeasonRefusal> overTime(const Season& season, const Chosen& chosen,
+                                               const OverTimeSettings& settings) {
   const auto kind = oneKind(season, chosen);
   if (!kind) {
     return tl::unexpected(kind.error());
@@ -163,7 +163,7 @@ tl::expected<OverTime, Refusal> overTime(const Season& season, const Chosen& cho
                    [](const MarkedStep& a, const MarkedStep& b) { return a.day < b.day; });
   const over_time::Subject subject(season, settings.subject);
   if (!subject.hasCounts()) {
-    return tl::unexpected(Refusal{Refusal::Why::noCounts, {}});
+    return tl::unexpected(SeasonRefusal{SeasonRefusal::Why::noCounts, {}});
   }
   std::vector<over_time::Taken> taken;
   for (const std::uint32_t place : chosen) {

@@ -139,8 +139,8 @@ struct OverTime {
 };
 
 /// Refused where kinds are mixed, or where a counted share's counts are not known.
-[[nodiscard]] tl::expected<OverTime, Refusal> overTime(const Season& season, const Chosen& chosen,
-                                                       const OverTimeSettings& settings);
+[[nodiscard]] tl::expected<OverTime, SeasonRefusal>
+overTime(const Season& season, const Chosen& chosen, const OverTimeSettings& settings);
 
 /// The chart this program offers first for a measure: run for lengths of time, which lean to one
 /// side; shares for those counted over something; counts for pauses over the limit; individuals for

@@ -200,8 +200,9 @@ Quarter quarterOf(std::chrono::sys_days day) {
           (static_cast<int>(static_cast<unsigned>(date.month())) + 2) / 3};
 }
 
-tl::expected<Spread, Refusal> spread(const Season& season, const Chosen& chosen, MeasureId measure,
-                                     GroupBy by, const BootstrapSettings& bootstrap) {
+tl::expected<Spread, SeasonRefusal> spread(const Season& season, const Chosen& chosen,
+                                           MeasureId measure, GroupBy by,
+                                           const BootstrapSettings& bootstrap) {
   const auto kind = oneKind(season, chosen);
   if (!kind) {
     return tl::unexpected(kind.error());

@@ -72,9 +72,9 @@ struct Spread {
 };
 
 /// Refused where the chosen records are of several kinds.
-[[nodiscard]] tl::expected<Spread, Refusal> spread(const Season& season, const Chosen& chosen,
-                                                   MeasureId measure, GroupBy by,
-                                                   const BootstrapSettings& bootstrap = {});
+[[nodiscard]] tl::expected<Spread, SeasonRefusal> spread(const Season& season, const Chosen& chosen,
+                                                         MeasureId measure, GroupBy by,
+                                                         const BootstrapSettings& bootstrap = {});
 
 /// One sentence for under the picture: what it shows, and which groups differ clearly.
 [[nodiscard]] std::vector<Saying> words(const Spread& spread);

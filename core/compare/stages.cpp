@@ -129,7 +129,8 @@ MomentTimes momentTimes(const Season& season, std::uint32_t place, StagesFrom fr
   return timesOf(columnsOf(season), place, from);
 }
 
-tl::expected<Stages, Refusal> stages(const Season& season, const Chosen& chosen, StagesFrom from) {
+tl::expected<Stages, SeasonRefusal> stages(const Season& season, const Chosen& chosen,
+                                           StagesFrom from) {
   const auto kind = oneKind(season, chosen);
   if (!kind) {
     return tl::unexpected(kind.error());

@@ -67,8 +67,8 @@ struct Stages {
 };
 
 /// Refused where the chosen records are of several kinds.
-[[nodiscard]] tl::expected<Stages, Refusal> stages(const Season& season, const Chosen& chosen,
-                                                   StagesFrom from);
+[[nodiscard]] tl::expected<Stages, SeasonRefusal> stages(const Season& season, const Chosen& chosen,
+                                                         StagesFrom from);
 
 /// The moments of one record from its measures, where they give them: a moment is found through
 /// any chain of measured times that leads to it.
