@@ -2,12 +2,12 @@
 #pragma once
 
 #include "core/bytes/byte_source.h"
+#include "core/record/phrase.h"
 #include "core/record/problem.h"
 #include "core/record/record.h"
 
 #include <optional>
 #include <string>
-#include <utility>
 #include <vector>
 
 #include <tl/expected.hpp>
@@ -24,14 +24,32 @@ struct Imported {
   std::optional<Duration> timeOfDay;
 };
 
-/// Why nothing could be imported: one sentence for a person who is not a programmer.
+/// Why nothing could be imported, for a person who is not a programmer.
 struct ImportError {
-  std::string sentence;
+  /// One sentence each, in order.
+  std::vector<Phrase> said;
+
+  /// All of it in English.
+  [[nodiscard]] std::string sentence() const {
+    std::string all;
+    for (const Phrase& one : said) {
+      all += (all.empty() ? "" : " ") + afterbeat::sentence(one);
+    }
+    return all;
+  }
 };
 
-/// A problem that is one ready sentence.
-[[nodiscard]] inline Problem importNote(int line, Severity severity, std::string text) {
-  return {line, severity, ProblemKind::importNote, {std::move(text)}};
+/// An error of one sentence; `values` stand in its places.
+template <typename... Values>
+[[nodiscard]] ImportError importError(EnglishText said, const Values&... values) {
+  return {{phrase(said, values...)}};
+}
+
+/// A problem that is one sentence of an importer; `values` stand in its places.
+template <typename... Values>
+[[nodiscard]] Problem importNote(int line, Severity severity, EnglishText said,
+                                 const Values&... values) {
+  return {line, severity, ProblemKind::importNote, phrase(said, values...).parts};
 }
 
 } // namespace afterbeat

@@ -28,7 +28,7 @@ constexpr std::size_t kLongestName = 80;
 tl::expected<Opened, std::string> import(const std::string& file) {
   auto imported = readAnySource(file);
   if (!imported) {
-    return tl::unexpected(imported.error().sentence);
+    return tl::unexpected(imported.error().sentence());
   }
   return Opened{file, std::move(imported->record), std::move(imported->problems), {}};
 }

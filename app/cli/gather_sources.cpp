@@ -78,7 +78,7 @@ Exit gatherSources(const GatherOptions& options) {
     }
     auto imported = readAnySource(named.path, options.columns);
     if (!imported) {
-      tell(fmt::format("{}: {}{}", named.path, imported.error().sentence, offsetHint(named)));
+      tell(fmt::format("{}: {}{}", named.path, imported.error().sentence(), offsetHint(named)));
       return Exit::readOrWriteFailed;
     }
     const std::string digest = digestOf(named.path);

@@ -1,5 +1,6 @@
 #include "app/papers/handover_sheet.h"
 
+#include "app/papers/phrase_words.h"
 #include "app/papers/sheet_content.h"
 #include "app/papers/sheet_layout.h"
 #include "core/bytes/byte_source.h"
@@ -81,7 +82,7 @@ bool writeHandoverPdf(const QString& path, const Record& record, const Figures& 
   });
   if (!written) {
     return fail(inOwnWords(QT_TRANSLATE_NOOP("Papers", "The sheet could not be written: %1."))
-                    .arg(QString::fromStdString(written.error().what)));
+                    .arg(clauseWords(written.error().what)));
   }
   return true;
 }

@@ -1,5 +1,7 @@
 #include "core/bytes/byte_source.h"
 
+#include "core/record/phrase.h"
+
 #include <algorithm>
 #include <cerrno>
 #include <cstring>
@@ -15,20 +17,24 @@ namespace afterbeat {
 namespace {
 
 /// A clause for a number of errno's.
+IoError ioError(EnglishText clause) {
+  return {std::string{clause.text()}};
+}
+
 IoError ioError(int code) {
   switch (code) {
   case ENOENT:
-    return {"no such file or folder"};
+    return ioError(inEnglish("Importers", "no such file or folder"));
   case EISDIR:
-    return {"it is a folder"};
+    return ioError(inEnglish("Importers", "it is a folder"));
   case EACCES:
   case EPERM:
-    return {"access is not allowed"};
+    return ioError(inEnglish("Importers", "access is not allowed"));
   case ENOSPC:
   case EDQUOT:
-    return {"the disk is full"};
+    return ioError(inEnglish("Importers", "the disk is full"));
   case EROFS:
-    return {"the disk can only be read"};
+    return ioError(inEnglish("Importers", "the disk can only be read"));
   default:
     return {std::generic_category().message(code)};
   }
@@ -228,14 +234,14 @@ tl::expected<std::unique_ptr<ByteSource>, IoError> openFile(const std::filesyste
     return tl::unexpected(ioError(EISDIR));
   }
   if (!S_ISREG(facts.st_mode)) {
-    return tl::unexpected(IoError{"it is not an ordinary file"});
+    return tl::unexpected(ioError(inEnglish("Importers", "it is not an ordinary file")));
   }
   return std::make_unique<FileSource>(std::move(file), static_cast<std::uint64_t>(facts.st_size));
 }
 
 tl::expected<std::string, IoError> readAll(ByteSource& source, std::uint64_t limit) {
   if (source.size() > limit) {
-    return tl::unexpected(IoError{"it is larger than " + std::to_string(limit) + " bytes"});
+    return tl::unexpected(ioError(inEnglish("Importers", "it is larger than this program reads")));
   }
   std::string bytes(static_cast<std::size_t>(source.size()), '\0');
   const auto n = source.read(0, bytes);
@@ -255,7 +261,7 @@ tl::expected<void, IoError> replaceFile(const std::filesystem::path& path,
     return tl::unexpected(ioError(EISDIR));
   }
   if (exists && !S_ISREG(before.st_mode)) {
-    return tl::unexpected(IoError{"it is not an ordinary file"});
+    return tl::unexpected(ioError(inEnglish("Importers", "it is not an ordinary file")));
   }
   TemporaryFile temporary(target);
   if (temporary.error() != 0) {
@@ -268,7 +274,7 @@ tl::expected<void, IoError> replaceFile(const std::filesystem::path& path,
     return tl::unexpected(ioError(writer.error()));
   }
   if (!content || !flushed) {
-    return tl::unexpected(IoError{"writing was given up"});
+    return tl::unexpected(ioError(inEnglish("Importers", "writing was given up")));
   }
   if (exists) {
     // The rights of the file that is replaced stay; where that is not possible, the new ones hold.

@@ -1,5 +1,8 @@
 #include "core/record/problem.h"
 
+#include "core/record/phrase.h"
+
+#include <algorithm>
 #include <string_view>
 
 #include <fmt/format.h>
@@ -130,22 +133,39 @@ const char* severityName(Severity severity) {
   return "info";
 }
 
-std::string sentence(const Problem& problem) {
-  const std::string a = problem.args.empty() ? std::string{} : problem.args[0];
-  const std::string b = problem.args.size() < 2 ? std::string{} : problem.args[1];
-  // A ready sentence is not shortened; written values are.
-  if (problem.kind == ProblemKind::importNote) {
-    return a;
+std::optional<std::size_t> phraseBegin(ProblemKind kind) {
+  switch (kind) {
+  case ProblemKind::importNote:
+  case ProblemKind::brokenLine:
+    return 0;
+  case ProblemKind::badBlock:
+  case ProblemKind::wrongChannel:
+    return 1;
+  default:
+    return std::nullopt;
   }
-  if (problem.kind == ProblemKind::brokenLine) {
-    return lineSentence(problem.kind, a, b); // why is a ready clause
+}
+
+std::string sentence(const Problem& problem) {
+  std::vector<std::string> args = problem.args;
+  args.resize(std::max<std::size_t>(args.size(), 2));
+  const auto begin = phraseBegin(problem.kind);
+  // Written values are shortened; clauses and sentences of our own are not.
+  for (std::size_t i = 0; i < begin.value_or(args.size()); ++i) {
+    args[i] = shown(args[i]);
+  }
+  if (begin && *begin < problem.args.size()) {
+    args[*begin] = sentence(
+        Phrase{{problem.args.begin() + static_cast<std::ptrdiff_t>(*begin), problem.args.end()}});
   }
   for (const auto part : {lineSentence, channelSentence, fileSentence}) {
-    if (std::string text = part(problem.kind, shown(a), shown(b)); !text.empty()) {
+    if (std::string text = part(problem.kind, args[0], args[1]); !text.empty()) {
       return text;
     }
   }
-  return "Something in this file could not be understood.";
+  return problem.kind == ProblemKind::importNote
+             ? std::string{}
+             : "Something in this file could not be understood.";
 }
 
 } // namespace afterbeat

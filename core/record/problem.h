@@ -1,6 +1,8 @@
 /// What was wrong with a file, for a person who is not a programmer.
 #pragma once
 
+#include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -9,10 +11,11 @@ namespace afterbeat {
 enum class Severity : unsigned char { info, warning, error };
 
 /// Every kind of problem has one sentence, made at the edge so that it can be translated.
-/// Comments name the arguments, in order.
+/// Comments name the arguments, in order; "why" is a short clause and what fills it, as in
+/// `Phrase::parts`.
 enum class ProblemKind : unsigned char {
   notClosed,          ///< no `end` line
-  brokenLine,         ///< why (a short clause): the line is lost
+  brokenLine,         ///< why: the line is lost
   repeatedLine,       ///< number of the earlier line: dropped
   endBeforeBegin,     ///< type
   outOfOrder,         ///< by how many seconds
@@ -36,7 +39,7 @@ enum class ProblemKind : unsigned char {
   madeUpHeader,       ///< (none)
   doubleDetection,    ///< how many compressions were dropped as detected twice
   categoryDiffers,    ///< record's category, device's setting
-  importNote,         ///< a ready sentence from an importer
+  importNote,         ///< a sentence of an importer, as in `Phrase::parts`
 };
 
 /// One problem, tied to a line of the file (the last line for what is missing at the end; 0 for
@@ -47,6 +50,10 @@ struct Problem {
   ProblemKind kind = ProblemKind::importNote;
   std::vector<std::string> args;
 };
+
+/// Where in the arguments a clause or sentence with what fills it begins; nothing for the kinds
+/// whose arguments are plain values.
+[[nodiscard]] std::optional<std::size_t> phraseBegin(ProblemKind kind);
 
 /// "error", "warning" or "info".
 [[nodiscard]] const char* severityName(Severity severity);

@@ -14,13 +14,14 @@ namespace {
 
 static_assert(ObjectParser::kPadding >= simdjson::SIMDJSON_PADDING);
 
-constexpr const char* kTooDeep = "it is nested deeper than 64 levels";
-constexpr const char* kNoJson = "it is cut off or holds something else than an entry";
-constexpr const char* kNoObject = "it is not an object in braces";
-constexpr const char* kNumber = "a number in it is too large";
+constexpr EnglishText kTooDeep = inEnglish("Importers", "it is nested deeper than 64 levels");
+constexpr EnglishText kNoJson =
+    inEnglish("Importers", "it is cut off or holds something else than an entry");
+constexpr EnglishText kNoObject = inEnglish("Importers", "it is not an object in braces");
+constexpr EnglishText kNumber = inEnglish("Importers", "a number in it is too large");
 
-std::string twice(std::string_view key) {
-  return fmt::format("it holds the key “{}” twice", key.substr(0, 60));
+Phrase twice(std::string_view key) {
+  return phrase(inEnglish("Importers", "it holds the key “%1” twice"), key.substr(0, 60));
 }
 
 /// Walks valid JSON by its spelling.
@@ -82,36 +83,36 @@ private:
 /// Looks through everything the parser found for keys given twice and for depth.
 class Inspector {
 public:
-  /// Empty, or why the value is refused.
-  std::string inspect(simdjson::dom::element root) {
+  /// Why the value is refused; nothing if it is not.
+  std::optional<Phrase> inspect(simdjson::dom::element root) {
     keys_.clear();
     return inspect(root, 1);
   }
 
 private:
-  std::string inspect(simdjson::dom::element value, int level) {
+  std::optional<Phrase> inspect(simdjson::dom::element value, int level) {
     if (value.is_object()) {
-      return level > kDeepestLevel ? kTooDeep : inspectObject(value.get_object(), level);
+      return level > kDeepestLevel ? phrase(kTooDeep) : inspectObject(value.get_object(), level);
     }
     if (value.is_array()) {
       if (level > kDeepestLevel) {
-        return kTooDeep;
+        return phrase(kTooDeep);
       }
       const simdjson::dom::array elements = value.get_array();
       for (const auto element : elements) {
-        if (auto why = inspect(element, level + 1); !why.empty()) {
+        if (auto why = inspect(element, level + 1)) {
           return why;
         }
       }
     }
-    return {};
+    return std::nullopt;
   }
 
-  std::string inspectObject(simdjson::dom::object object, int level) {
+  std::optional<Phrase> inspectObject(simdjson::dom::object object, int level) {
     const std::size_t base = keys_.size();
     for (const auto member : object) {
       keys_.push_back(member.key);
-      if (auto why = inspect(member.value, level + 1); !why.empty()) {
+      if (auto why = inspect(member.value, level + 1)) {
         return why;
       }
     }
@@ -122,7 +123,7 @@ private:
       return twice(*same);
     }
     keys_.resize(base);
-    return {};
+    return std::nullopt;
   }
 
   /// The keys of all objects around the current value, the innermost last.
@@ -165,7 +166,7 @@ public:
   PatientListener(std::vector<JsonMember>& members, std::deque<std::string>& strings)
       : members_(members), strings_(strings) {}
 
-  std::string why;
+  std::optional<Phrase> why;
 
   bool null() override { return add({}); }
   bool boolean(bool value) override { return add({{}, JsonKind::boolean, value, false, 0, {}}); }
@@ -239,7 +240,8 @@ private:
     return true;
   }
   bool enter() { return ++level_ <= kDeepestLevel || refuse(kTooDeep); }
-  bool refuse(std::string clause) {
+  bool refuse(EnglishText clause) { return refuse(phrase(clause)); }
+  bool refuse(Phrase clause) {
     why = std::move(clause);
     return false;
   }
@@ -259,13 +261,14 @@ bool mayHoldSurrogates(std::string_view text) {
           text.find("\\uD") != std::string_view::npos);
 }
 
-std::string clauseFor(simdjson::error_code code, std::string_view text) {
+EnglishText clauseFor(simdjson::error_code code, std::string_view text) {
   if (text.find('\0') != std::string_view::npos) {
-    return "it holds empty bytes, as are left when power fails while writing";
+    return inEnglish("Importers",
+                     "it holds empty bytes, as are left when power fails while writing");
   }
   switch (code) {
   case simdjson::UTF8_ERROR:
-    return "it is not text in UTF-8";
+    return inEnglish("Importers", "it is not text in UTF-8");
   case simdjson::DEPTH_ERROR:
     return kTooDeep;
   default:
@@ -347,7 +350,7 @@ struct ObjectParser::Fast {
 ObjectParser::ObjectParser() : fast_(std::make_unique<Fast>()) {}
 ObjectParser::~ObjectParser() = default;
 
-tl::expected<FlatObject*, std::string> ObjectParser::parsePadded(std::string_view text) {
+tl::expected<FlatObject*, Phrase> ObjectParser::parsePadded(std::string_view text) {
   constexpr std::size_t kLargeLine = std::size_t{1} << 20U;
   if (fast_->parser.capacity() > kLargeLine && text.size() < kLargeLine) {
     // A rare large line must not hold its memory for the rest of the file.
@@ -360,19 +363,19 @@ tl::expected<FlatObject*, std::string> ObjectParser::parsePadded(std::string_vie
   const auto code = fast_->parser.parse(text.data(), text.size(), false).get(root);
   const bool numberTrouble = code == simdjson::NUMBER_ERROR; // overflow, or over 64 bits
   if (numberTrouble || (code == simdjson::SUCCESS && mayHoldSurrogates(text))) {
-    if (auto why = parseSlowly(text); !why.empty()) {
-      return tl::unexpected(std::move(why));
+    if (auto why = parseSlowly(text)) {
+      return tl::unexpected(std::move(*why));
     }
     return &object_;
   }
   if (code != simdjson::SUCCESS) {
-    return tl::unexpected(clauseFor(code, text));
+    return tl::unexpected(phrase(clauseFor(code, text)));
   }
   if (!root.is_object()) {
-    return tl::unexpected(std::string(kNoObject));
+    return tl::unexpected(phrase(kNoObject));
   }
-  if (auto why = fast_->inspector.inspect(root); !why.empty()) {
-    return tl::unexpected(std::move(why));
+  if (auto why = fast_->inspector.inspect(root)) {
+    return tl::unexpected(std::move(*why));
   }
   const simdjson::dom::object members = root.get_object();
   for (const auto member : members) {
@@ -381,7 +384,7 @@ tl::expected<FlatObject*, std::string> ObjectParser::parsePadded(std::string_vie
   return &object_;
 }
 
-tl::expected<FlatObject*, std::string> ObjectParser::parse(std::string_view text) {
+tl::expected<FlatObject*, Phrase> ObjectParser::parse(std::string_view text) {
   const std::size_t length = text.size();
   std::string copy;
   copy.reserve(length + kPadding);
@@ -390,18 +393,18 @@ tl::expected<FlatObject*, std::string> ObjectParser::parse(std::string_view text
   return parsePadded(std::string_view(copy_).substr(0, length));
 }
 
-std::string ObjectParser::parseSlowly(std::string_view text) {
+std::optional<Phrase> ObjectParser::parseSlowly(std::string_view text) {
   // The patient parser takes an empty byte for the end and skips a byte order mark.
   if (text.find('\0') != std::string_view::npos || text.substr(0, 3) == "\xEF\xBB\xBF") {
-    return kNoJson;
+    return phrase(kNoJson);
   }
   strings_.clear();
   object_.members_.clear();
   PatientListener listener(object_.members_, strings_);
   if (!nlohmann::json::sax_parse(text.begin(), text.end(), &listener)) {
-    return listener.why.empty() ? kNoJson : listener.why;
+    return listener.why ? listener.why : phrase(kNoJson);
   }
-  return {};
+  return std::nullopt;
 }
 
 } // namespace afterbeat

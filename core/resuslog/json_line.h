@@ -1,9 +1,12 @@
 /// One line of a log as a JSON object (RFC 8259), read strictly: no key twice, at most 64 levels.
 #pragma once
 
+#include "core/record/phrase.h"
+
 #include <cstddef>
 #include <deque>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -75,14 +78,14 @@ public:
 
   /// Reads an object, or says in a short clause why the text is none. The text must stay, and
   /// `kPadding` bytes after it must be readable.
-  [[nodiscard]] tl::expected<FlatObject*, std::string> parsePadded(std::string_view text);
+  [[nodiscard]] tl::expected<FlatObject*, Phrase> parsePadded(std::string_view text);
 
   /// The same for any text; a copy is kept.
-  [[nodiscard]] tl::expected<FlatObject*, std::string> parse(std::string_view text);
+  [[nodiscard]] tl::expected<FlatObject*, Phrase> parse(std::string_view text);
 
 private:
   struct Fast;
-  [[nodiscard]] std::string parseSlowly(std::string_view text);
+  [[nodiscard]] std::optional<Phrase> parseSlowly(std::string_view text);
 
   std::unique_ptr<Fast> fast_;
   FlatObject object_;

@@ -150,24 +150,30 @@ void readDerivedFrom(HeaderReader& reader, Header& header) {
 /// Times are whole microseconds: samples any closer together could not be told apart.
 constexpr double kFastestHz = 1e6;
 
-/// Why a channel cannot be used; empty if it can.
-std::string channelFault(FlatObject& object, const Channel& channel) {
+/// Why a channel cannot be used; nothing if it can.
+std::optional<Phrase> channelFault(FlatObject& object, const Channel& channel) {
   if (channel.id.empty()) {
-    return "it has no id";
+    return phrase(inEnglish("Importers", "it has no id"));
   }
   if (channel.quantity.empty()) {
-    return "it does not say what was measured";
+    return phrase(inEnglish("Importers", "it does not say what was measured"));
   }
   if (!(channel.rateHz > 0 && channel.rateHz <= kFastestHz)) {
-    return "it has no usable sampling rate";
+    return phrase(inEnglish("Importers", "it has no usable sampling rate"));
   }
   for (const auto key : {"scale", "offset"}) {
     const JsonMember* member = object.find(key);
     if (member != nullptr && member->kind != JsonKind::number) {
-      return std::string("its ") + key + " is not a number";
+      return phrase(inEnglish("Importers", "its %1 is not a number"), key);
     }
   }
-  return {};
+  return std::nullopt;
+}
+
+/// The arguments of a problem: a channel, and why.
+std::vector<std::string> withChannel(const std::string& id, Phrase why) {
+  why.parts.insert(why.parts.begin(), id);
+  return std::move(why.parts);
 }
 
 /// A number without a report of its own: what a wrong one means is said once for the channel.
@@ -192,10 +198,10 @@ void readChannel(HeaderReader& inner, HeaderRead& read) {
   inner.text("label", channel.label);
   ChannelUse use = ChannelUse::decoded;
   const JsonMember* encoding = inner.object().find("encoding");
-  if (auto why = channelFault(inner.object(), channel); !why.empty()) {
+  if (auto why = channelFault(inner.object(), channel)) {
     use = ChannelUse::unusable;
-    read.problems.push_back(
-        {inner.line(), Severity::error, ProblemKind::wrongChannel, {channel.id, std::move(why)}});
+    read.problems.push_back({inner.line(), Severity::error, ProblemKind::wrongChannel,
+                             withChannel(channel.id, std::move(*why))});
   } else if (channel.encoding != "int16le" || (encoding != nullptr && !encoding->taken)) {
     use = ChannelUse::notDrawn;
     read.problems.push_back({inner.line(),
@@ -216,10 +222,10 @@ void refuseTwins(HeaderRead& read, int line) {
       if (read.channels[i].id.empty() || read.channels[i].id != read.channels[j].id) {
         continue;
       }
-      read.problems.push_back({line,
-                               Severity::error,
-                               ProblemKind::wrongChannel,
-                               {read.channels[i].id, "two channels have this id"}});
+      read.problems.push_back(
+          {line, Severity::error, ProblemKind::wrongChannel,
+           withChannel(read.channels[i].id,
+                       phrase(inEnglish("Importers", "two channels have this id")))});
       for (const std::size_t k : {i, j}) {
         read.uses[k] = ChannelUse::unusable;
         read.channels[k].drawable = false;

@@ -43,7 +43,7 @@ private:
   Step take(const Line& line);
   Step takeWithoutRecord(const Line& line, FlatObject* object);
   void takeObject(FlatObject& object, const Line& line, const SeenLines::Key& key);
-  void lose(const Line& line, std::string why);
+  void lose(const Line& line, Phrase why);
   void begin(HeaderRead header, const Line& line);
   void beginAnother(HeaderRead header, const Line& line);
   HeaderRead madeUpHeader(const Line& line) const;
@@ -111,14 +111,14 @@ void LogReader::takeHeader(FlatObject& object, const Line& line) {
   record_->note(line, LineFate::header);
 }
 
-void LogReader::lose(const Line& line, std::string why) {
+void LogReader::lose(const Line& line, Phrase why) {
   // Half a line at the end of a recording that was not closed is how power loss looks; the warning
   // about the missing end says it.
   const bool cutOff = !record_->sealed() && !line.text.empty() && line.text.front() == '{' &&
                       line.offset + line.length == source_.size();
   if (!cutOff) {
     file_.problems.push_back(
-        {line.number, Severity::error, ProblemKind::brokenLine, {std::move(why)}});
+        {line.number, Severity::error, ProblemKind::brokenLine, std::move(why.parts)});
     record_->log().record.lostLines += 1;
   }
   record_->note(line, LineFate::broken);
@@ -156,9 +156,10 @@ LogReader::Step LogReader::take(const Line& line) {
     record_->note(line, LineFate::repeated);
     return {};
   }
-  const auto object = line.tooLong ? tl::expected<FlatObject*, std::string>(
-                                         tl::unexpected(std::string("it is longer than 32 MiB")))
-                                   : parser_.parsePadded(line.text);
+  const auto object =
+      line.tooLong ? tl::expected<FlatObject*, Phrase>(
+                         tl::unexpected(phrase(inEnglish("Importers", "it is longer than 32 MiB"))))
+                   : parser_.parsePadded(line.text);
   if (!record_) {
     if (auto step = takeWithoutRecord(line, object ? *object : nullptr); !step) {
       return step;
@@ -183,7 +184,7 @@ void LogReader::takeObject(FlatObject& object, const Line& line, const SeenLines
   }
   if (record_->sealed()) {
     if (isEndLine(object)) {
-      lose(line, "it closes a recording that is closed already");
+      lose(line, phrase(inEnglish("Importers", "it closes a recording that is closed already")));
       return;
     }
     HeaderRead copy = lastHeader_;
@@ -257,24 +258,31 @@ tl::expected<LogFile, Refusal> LogReader::run() {
 
 } // namespace
 
-std::string sentence(const Refusal& refusal) {
+Phrase phraseOf(const Refusal& refusal) {
   switch (refusal.kind) {
   case RefusalKind::unreadableFile:
-    return fmt::format("The file could not be read: {}.", refusal.detail);
+    return phrase(inEnglish("Importers", "The file could not be read: %1."), refusal.detail);
   case RefusalKind::noHeader:
-    return "The file does not begin like an event log: its first line cannot be used. If it is one "
-           "whose beginning was lost, it can be salvaged under a made-up first line.";
+    return phrase(inEnglish(
+        "Importers",
+        "The file does not begin like an event log: its first line cannot be used. If it is one "
+        "whose beginning was lost, it can be salvaged under a made-up first line."));
   case RefusalKind::otherVersion:
-    return fmt::format("The file is written in version {} of the event log; this program reads "
-                       "versions 1.x. A newer program may read it.",
-                       refusal.detail);
+    return phrase(inEnglish("Importers",
+                            "The file is written in version %1 of the event log; this program "
+                            "reads versions 1.x. A newer program may read it."),
+                  refusal.detail);
   case RefusalKind::tooLarge:
-    return "The file is larger than 2 GiB, more than this program reads; it can be split between "
-           "two lines.";
+    return phrase(inEnglish("Importers", "The file is larger than 2 GiB, more than this program "
+                                         "reads; it can be split between two lines."));
   case RefusalKind::empty:
     break;
   }
-  return "The file is empty; there is nothing to read.";
+  return phrase(inEnglish("Importers", "The file is empty; there is nothing to read."));
+}
+
+std::string sentence(const Refusal& refusal) {
+  return sentence(phraseOf(refusal));
 }
 
 tl::expected<LogFile, Refusal> readLog(ByteSource& source, const ReadOptions& options) {

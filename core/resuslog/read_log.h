@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/bytes/byte_source.h"
+#include "core/record/phrase.h"
 #include "core/record/problem.h"
 #include "core/record/record.h"
 
@@ -27,7 +28,10 @@ struct Refusal {
   std::string detail;
 };
 
-/// One English sentence, with what can be done next.
+/// One sentence, with what can be done next.
+[[nodiscard]] Phrase phraseOf(const Refusal& refusal);
+
+/// The same in English.
 [[nodiscard]] std::string sentence(const Refusal& refusal);
 
 /// What became of a line of the file.

@@ -178,20 +178,22 @@ bool RecordReader::takeSamples(FlatObject& object, EntryRead& read) {
     entry.incomplete = true; // the header's problem has said so already
     return stays();
   }
-  std::string why;
+  Phrase why;
   if (entry.t < Time{}) {
-    why = "they begin before the recording does";
+    why = phrase(inEnglish("Importers", "they begin before the recording does"));
   } else if (count->kind != JsonKind::number || !(count->number >= 1) ||
              count->number > kLargestCount || count->number != std::floor(count->number)) {
-    why = "their number is not usable";
+    why = phrase(inEnglish("Importers", "their number is not usable"));
   } else if (data->kind != JsonKind::string) {
-    why = "their data is not a text";
+    why = phrase(inEnglish("Importers", "their data is not a text"));
   } else if (!stores_[at].add(entry.t, static_cast<std::size_t>(count->number), data->text,
                               entry.line)) {
-    why = fmt::format("the data does not hold exactly {} samples in base64", count->number);
+    why = phrase(inEnglish("Importers", "the data does not hold exactly %1 samples in base64"),
+                 count->number);
   }
-  if (!why.empty()) {
-    static_cast<void>(lose(read, ProblemKind::badBlock, {id, std::move(why)}));
+  if (!why.parts.empty()) {
+    why.parts.insert(why.parts.begin(), id);
+    static_cast<void>(lose(read, ProblemKind::badBlock, std::move(why.parts)));
     return stays();
   }
   const double length = count->number / channel->rateHz;

@@ -86,7 +86,8 @@ tl::expected<std::string, IoError> Rewriter::bytes(std::uint64_t offset, std::ui
     return tl::unexpected(n.error());
   }
   if (*n != text.size()) {
-    return tl::unexpected(IoError{"it became shorter while it was read"});
+    return tl::unexpected(
+        IoError{std::string{inEnglish("Importers", "it became shorter while it was read").text()}});
   }
   return text;
 }
@@ -282,7 +283,8 @@ tl::expected<RewriteReport, IoError> Rewriter::run() {
     return tl::unexpected(step.error());
   }
   if (!out_.good()) {
-    return tl::unexpected(IoError{"it could not be written"});
+    return tl::unexpected(
+        IoError{std::string{inEnglish("Importers", "it could not be written").text()}});
   }
   return report_;
 }
@@ -292,7 +294,8 @@ tl::expected<RewriteReport, IoError> Rewriter::run() {
 tl::expected<RewriteReport, IoError> rewriteRecord(ByteSource& source, const LogFile& file,
                                                    std::size_t index, const ByteSink& sink) {
   if (index >= file.records.size()) {
-    return tl::unexpected(IoError{"it holds no such record"});
+    return tl::unexpected(
+        IoError{std::string{inEnglish("Importers", "it holds no such record").text()}});
   }
   return Rewriter(source, file, index, sink).run();
 }

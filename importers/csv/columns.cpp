@@ -51,9 +51,9 @@ public:
     takeByHeading();
     takeByContent();
     if (!time_) {
-      return tl::unexpected(ImportError{
-          "No column with times was found; one with seconds (95), minutes and seconds (1:35) or "
-          "clock times (14:05:30) is needed."});
+      return tl::unexpected(importError(
+          inEnglish("Importers", "No column with times was found; one with seconds (95), minutes "
+                                 "and seconds (1:35) or clock times (14:05:30) is needed.")));
     }
     plan_.time = *time_;
     return plan_;
@@ -111,12 +111,15 @@ private:
   }
 
   [[nodiscard]] ImportError noSuchColumn(const std::string& wanted) const {
-    return {
-        plan_.names.empty()
-            ? fmt::format("There is no column \"{}\"; the table has no headings and {} columns.",
-                          wanted, width_)
-            : fmt::format("There is no column \"{}\"; the headings are: {}.", wanted,
-                          fmt::join(plan_.names, ", "))};
+    return plan_.names.empty()
+               ? importError(
+                     inEnglish(
+                         "Importers",
+                         "There is no column \"%1\"; the table has no headings and %2 columns."),
+                     wanted, width_)
+               : importError(
+                     inEnglish("Importers", "There is no column \"%1\"; the headings are: %2."),
+                     wanted, fmt::format("{}", fmt::join(plan_.names, ", ")));
   }
 
   void take(std::size_t column, ColumnRole role) {

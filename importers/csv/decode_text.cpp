@@ -103,8 +103,8 @@ tl::expected<DecodedText, ImportError> decodeAs(TextEncoding encoding, std::stri
   decoded.encoding = encoding;
   Converter converter{iconvName(encoding)};
   if (!converter.usable()) {
-    return tl::unexpected(ImportError{std::string{"This system cannot convert text from "} +
-                                      iconvName(encoding) + "."});
+    return tl::unexpected(importError(
+        inEnglish("Importers", "This system cannot convert text from %1."), iconvName(encoding)));
   }
   const bool pairs =
       encoding == TextEncoding::utf16LittleEndian || encoding == TextEncoding::utf16BigEndian;
@@ -135,8 +135,8 @@ tl::expected<DecodedText, ImportError> decode(std::string_view bytes) {
 tl::expected<DecodedText, ImportError> decodeText(std::string_view bytes) {
   auto decoded = decode(bytes);
   if (decoded && !isText(decoded->text)) {
-    return tl::unexpected(
-        ImportError{"This file holds no text; notes must be a table saved as text (CSV)."});
+    return tl::unexpected(importError(inEnglish(
+        "Importers", "This file holds no text; notes must be a table saved as text (CSV).")));
   }
   return decoded;
 }

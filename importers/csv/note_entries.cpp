@@ -35,8 +35,9 @@ public:
       return;
     }
     report(note, Severity::info,
-           fmt::format("\"{}\" is none of the words known for an event; it is kept as a remark.",
-                       note.what));
+           inEnglish("Importers",
+                     "\"%1\" is none of the words known for an event; it is kept as a remark."),
+           note.what);
     addRemark(note, joined(note.what, note.value, " "));
   }
 
@@ -52,8 +53,9 @@ public:
   }
 
 private:
-  void report(const TimedNote& note, Severity severity, std::string sentence) {
-    problems_.push_back(importNote(note.line, severity, std::move(sentence)));
+  template <typename... Values>
+  void report(const TimedNote& note, Severity severity, EnglishText said, const Values&... values) {
+    problems_.push_back(importNote(note.line, severity, said, values...));
   }
 
   Entry& addEntry(const TimedNote& note, EntryData data, const std::string& leftOver = {}) {
@@ -69,7 +71,8 @@ private:
 
   void addRemark(const TimedNote& note, const std::string& text) {
     if (text.empty() && note.remark.empty()) {
-      report(note, Severity::info, "This line has a time and nothing else; it is left out.");
+      report(note, Severity::info,
+             inEnglish("Importers", "This line has a time and nothing else; it is left out."));
     } else if (text.empty()) {
       addEntry(note, entry::Mark{note.remark, {}}).note.clear();
     } else {
@@ -197,7 +200,8 @@ private:
     if (analysis_) {
       entries_[analysis_->entry].incomplete = true;
       report(analysis_->note, Severity::warning,
-             "What this analysis advised is not noted, so it counts in no figure.");
+             inEnglish("Importers",
+                       "What this analysis advised is not noted, so it counts in no figure."));
     }
     analysis_.reset();
   }
@@ -206,7 +210,8 @@ private:
     takeBackEffortsEnded();
     if (compressions_) {
       report(note, Severity::info,
-             "Compressions were already noted as begun; this line changes nothing.");
+             inEnglish("Importers",
+                       "Compressions were already noted as begun; this line changes nothing."));
       if (!note.remark.empty() || !meaning.leftOver.empty()) {
         addRemark(note, joined(note.what, meaning.leftOver, " "));
       }
@@ -219,8 +224,11 @@ private:
 
   void endCompressions(const TimedNote& note, const NoteMeaning& meaning) {
     if (!compressions_) {
-      report(note, Severity::info,
-             "Compressions end here and their begin is not noted; the line is kept as a remark.");
+      report(
+          note, Severity::info,
+          inEnglish(
+              "Importers",
+              "Compressions end here and their begin is not noted; the line is kept as a remark."));
       addRemark(note, joined(note.what, note.value, " "));
       return;
     }
@@ -245,8 +253,8 @@ private:
     }
     stretch.end = last_;
     report(compressions_->note, Severity::warning,
-           "Compressions begin here and their end is not noted; they are taken to go on to the "
-           "last note.");
+           inEnglish("Importers", "Compressions begin here and their end is not noted; they are "
+                                  "taken to go on to the last note."));
   }
 
   struct OpenAnalysis {

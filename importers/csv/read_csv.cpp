@@ -35,18 +35,19 @@ public:
     }
     if (decoded->replaced > 0) {
       report(0, Severity::warning,
-             fmt::format("{} characters could not be read and are shown as \uFFFD.",
-                         decoded->replaced));
+             inEnglish("Importers", "%1 characters could not be read and are shown as \uFFFD."),
+             decoded->replaced);
     }
     rows_ = splitTable(decoded->text, guessSeparator(decoded->text));
     if (rows_.empty()) {
-      return tl::unexpected(ImportError{"This file is empty; there are no notes in it."});
+      return tl::unexpected(
+          importError(inEnglish("Importers", "This file is empty; there are no notes in it.")));
     }
     if (std::all_of(rows_.begin(), rows_.end(),
                     [](const TableRow& row) { return row.cells.size() < 2; })) {
-      return tl::unexpected(ImportError{
-          "Only one column was found; notes need at least a time and what happened, with commas, "
-          "semicolons or tabs between them."});
+      return tl::unexpected(importError(
+          inEnglish("Importers", "Only one column was found; notes need at least a time and what "
+                                 "happened, with commas, semicolons or tabs between them.")));
     }
     auto plan = planColumns(rows_, named_);
     if (!plan) {
@@ -57,8 +58,9 @@ public:
   }
 
 private:
-  void report(int line, Severity severity, std::string sentence) {
-    result_.problems.push_back(importNote(line, severity, std::move(sentence)));
+  template <typename... Values>
+  void report(int line, Severity severity, EnglishText said, const Values&... values) {
+    result_.problems.push_back(importNote(line, severity, said, values...));
   }
 
   static const std::string& cellOf(const TableRow& row, std::optional<std::size_t> column) {
@@ -73,8 +75,8 @@ private:
       }
     }
     if (timed_.empty()) {
-      return tl::unexpected(
-          ImportError{"No line of these notes has a time that can be understood."});
+      return tl::unexpected(importError(
+          inEnglish("Importers", "No line of these notes has a time that can be understood.")));
     }
     const auto meaning = decide();
     auto notes = meaning == TimeMeaning::clock ? notesByClock() : notesByElapsed();
@@ -104,11 +106,15 @@ private:
 
   void reportNoTime(const TableRow& row) {
     const auto& written = cellOf(row, plan_.time);
-    report(row.line, Severity::error,
-           written.empty() ? "This line has no time and is left out."
-                           : fmt::format("\"{}\" is no time that can be understood; the line is "
-                                         "left out.",
-                                         written));
+    if (written.empty()) {
+      report(row.line, Severity::error,
+             inEnglish("Importers", "This line has no time and is left out."));
+    } else {
+      report(
+          row.line, Severity::error,
+          inEnglish("Importers", "\"%1\" is no time that can be understood; the line is left out."),
+          written);
+    }
   }
 
   /// A line about the whole: "Date: 2026-03-14", "Datum;14.03.2026", "Kind;drill".
@@ -158,9 +164,10 @@ private:
     const auto meaning = decideTimes(plan_.timeHeading(), cells, dated);
     report(0, Severity::info,
            meaning == TimeMeaning::clock
-               ? "The times were read as clock times (hours, minutes, seconds)."
-               : "The times were read as time since the notes' own zero (minutes and seconds, or "
-                 "seconds).");
+               ? inEnglish("Importers",
+                           "The times were read as clock times (hours, minutes, seconds).")
+               : inEnglish("Importers", "The times were read as time since the notes' own zero "
+                                        "(minutes and seconds, or seconds)."));
     return meaning;
   }
 
@@ -188,7 +195,8 @@ private:
     result_.record.header.clock.state = ClockState::unset;
     if (factDate_) {
       report(0, Severity::info,
-             "The notes name a date and no clock time, so the clock time is not known.");
+             inEnglish("Importers",
+                       "The notes name a date and no clock time, so the clock time is not known."));
     }
     return notes;
   }
@@ -213,8 +221,11 @@ private:
     for (std::size_t i = 0; i < usable.size(); ++i) {
       const auto t = Time{times[i] - times[0]};
       if (!timeFromSeconds(seconds(t))) {
-        report(usable[i]->row->line, Severity::error,
-               "This time lies more than eleven days from the first one; the line is left out.");
+        report(
+            usable[i]->row->line, Severity::error,
+            inEnglish(
+                "Importers",
+                "This time lies more than eleven days from the first one; the line is left out."));
         continue;
       }
       notes.push_back(noteAt(*usable[i]->row, t));
@@ -246,7 +257,8 @@ private:
       header.clock.state = ClockState::unset;
       result_.timeOfDay = reading;
       report(0, Severity::info,
-             "The notes give times of day and no date, so the clock time is not known.");
+             inEnglish("Importers",
+                       "The notes give times of day and no date, so the clock time is not known."));
       return;
     }
     const auto zone = first.cell.zone;
@@ -263,8 +275,8 @@ private:
       header.kind = RecordKind::test;
       result_.kindAssumed = true;
       report(0, Severity::info,
-             "The notes do not say whether this was a rescue, a drill or a test (a line "
-             "\"Kind;drill\" would); a test is assumed.");
+             inEnglish("Importers", "The notes do not say whether this was a rescue, a drill or a "
+                                    "test (a line \"Kind;drill\" would); a test is assumed."));
     }
   }
 
@@ -290,7 +302,7 @@ tl::expected<Imported, ImportError> readCsv(const std::filesystem::path& path,
                       : tl::expected<std::string, IoError>{tl::unexpected(source.error())};
   if (!bytes) {
     return tl::unexpected(
-        ImportError{fmt::format("The notes cannot be read: {}.", bytes.error().what)});
+        importError(inEnglish("Importers", "The notes cannot be read: %1."), bytes.error().what));
   }
   return parseCsv(*bytes, columns);
 }

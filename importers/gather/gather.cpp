@@ -67,8 +67,9 @@ public:
   }
 
 private:
-  void say(Severity severity, std::string sentence) {
-    result_.problems.push_back(importNote(0, severity, std::move(sentence)));
+  template <typename... Values>
+  void say(Severity severity, EnglishText said, const Values&... values) {
+    result_.problems.push_back(importNote(0, severity, said, values...));
   }
 
   /// Samples cannot lie before zero: if some would, the zero moves to the first of them.
@@ -88,9 +89,11 @@ private:
     for (auto& offset : placement_.offsets) {
       offset += earlier;
     }
-    say(Severity::info, fmt::format("The zero of the times was moved {} s earlier, to the begin of "
-                                    "the first waveform.",
-                                    secondsText(earlier)));
+    say(Severity::info,
+        inEnglish(
+            "Importers",
+            "The zero of the times was moved %1 s earlier, to the begin of the first waveform."),
+        secondsText(earlier));
   }
 
   void nameRecord() {
@@ -164,9 +167,10 @@ private:
     }
     if (lost > 0) {
       say(Severity::error,
-          fmt::format("{} stretches of waveform of {} lie more than 1000000 s from the zero and "
-                      "are lost.",
-                      lost, source.label));
+          inEnglish(
+              "Importers",
+              "%1 stretches of waveform of %2 lie more than 1000000 s from the zero and are lost."),
+          lost, source.label);
     }
   }
 
@@ -186,9 +190,10 @@ private:
       result_.record.entries.push_back(std::move(entry));
     }
     if (lost > 0) {
-      say(Severity::error, fmt::format("{} entries of {} lie more than 1000000 s from the zero and "
-                                       "are lost.",
-                                       lost, source.label));
+      say(Severity::error,
+          inEnglish("Importers",
+                    "%1 entries of %2 lie more than 1000000 s from the zero and are lost."),
+          lost, source.label);
     }
   }
 
@@ -211,9 +216,9 @@ private:
     const auto wall = std::get<entry::ClockSet>(entry.data).wall;
     entry.data = entry::Mark{wall.empty() ? "Device clock set" : "Device clock set to " + wall, {}};
     say(Severity::info,
-        fmt::format("The clock of {} was set at {} s; kept as a remark, as the gathered record "
-                    "follows another clock.",
-                    label, secondsText(entry.t.time_since_epoch())));
+        inEnglish("Importers", "The clock of %1 was set at %2 s; kept as a remark, as the gathered "
+                               "record follows another clock."),
+        label, secondsText(entry.t.time_since_epoch()));
   }
 
   /// By time, ties as found; an entry without a time stays behind the one before it.

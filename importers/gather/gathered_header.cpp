@@ -60,13 +60,15 @@ public:
   }
 
 private:
-  void say(Severity severity, std::string sentence) {
-    problems_.push_back(importNote(0, severity, std::move(sentence)));
+  template <typename... Values>
+  void say(Severity severity, EnglishText said, const Values&... values) {
+    problems_.push_back(importNote(0, severity, said, values...));
   }
 
   void differs(const char* what, const std::string& kept, const std::string& other) {
-    say(Severity::info, fmt::format("{} says otherwise about the {}: \"{}\"; \"{}\" is kept.",
-                                    label_, what, other, kept));
+    say(Severity::info,
+        inEnglish("Importers", "%1 says otherwise about the %2: \"%3\"; \"%4\" is kept."), label_,
+        what, other, kept);
   }
 
   void addKind(RecordKind kind) {
@@ -76,8 +78,8 @@ private:
       // Of two kinds the one that is no rescue: a drill never enters rescue statistics.
       const RecordKind kept = *into_.kind == RecordKind::rescue ? kind : *into_.kind;
       say(Severity::error,
-          fmt::format("{} says it is {}, a source before it {}; {} is kept.", label_,
-                      kindName(kind), kindName(*into_.kind), kindName(kept)));
+          inEnglish("Importers", "%1 says it is %2, a source before it %3; %4 is kept."), label_,
+          kindName(kind), kindName(*into_.kind), kindName(kept));
       into_.kind = kept;
     }
   }
@@ -129,9 +131,10 @@ private:
       into_.otherKeys = keys;
     } else if (!keys.empty() && keys != into_.otherKeys) {
       say(Severity::info,
-          fmt::format("The header of {} holds more that this program does not know; it is not "
-                      "taken over.",
-                      label_));
+          inEnglish(
+              "Importers",
+              "The header of %1 holds more that this program does not know; it is not taken over."),
+          label_);
     }
   }
 
@@ -167,10 +170,10 @@ void setGatheredClock(Header& header, const std::vector<GatherSource>& sources,
     header.recorded->utc -= placement.offsets[*index];
     header.clock = from.clock;
     if (*index > 0) {
-      problems.push_back(
-          importNote(0, Severity::info,
-                     fmt::format("The clock times are those of {}, carried back to the begin.",
-                                 sources[*index].label)));
+      problems.push_back(importNote(
+          0, Severity::info,
+          inEnglish("Importers", "The clock times are those of %1, carried back to the begin."),
+          sources[*index].label));
     }
     return;
   }
@@ -179,9 +182,10 @@ void setGatheredClock(Header& header, const std::vector<GatherSource>& sources,
   header.clock.state = ClockState::unset;
   header.recorded = WallTime{{}, std::chrono::minutes{0}, false};
   if (!index) {
-    problems.push_back(importNote(0, Severity::info,
-                                  "No source tells date and time, so the clock times of the "
-                                  "gathered record are not known."));
+    problems.push_back(
+        importNote(0, Severity::info,
+                   inEnglish("Importers", "No source tells date and time, so the clock times of "
+                                          "the gathered record are not known.")));
   }
 }
 

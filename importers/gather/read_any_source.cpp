@@ -61,21 +61,21 @@ Form formOf(const fs::path& path, std::string_view beginning) {
 tl::expected<Imported, ImportError> readLogSource(const fs::path& path) {
   auto file = readLogFile(path);
   if (!file) {
-    return tl::unexpected(ImportError{sentence(file.error())});
+    return tl::unexpected(ImportError{{phraseOf(file.error())}});
   }
   if (file->records.empty()) {
-    return tl::unexpected(ImportError{"There is no record in this file."});
+    return tl::unexpected(importError(inEnglish("Importers", "There is no record in this file.")));
   }
   Imported imported;
   imported.record = std::move(file->records.front().record);
   imported.problems = std::move(file->problems);
   imported.kindAssumed = !imported.record.header.kind;
   if (file->records.size() > 1) {
-    imported.problems.push_back(
-        importNote(0, Severity::error,
-                   fmt::format("This file holds {} records one after the other; only the first is "
-                               "taken.",
-                               file->records.size())));
+    imported.problems.push_back(importNote(
+        0, Severity::error,
+        inEnglish("Importers",
+                  "This file holds %1 records one after the other; only the first is taken."),
+        file->records.size()));
   }
   return imported;
 }
@@ -89,8 +89,8 @@ tl::expected<Imported, ImportError> readAnySource(const std::filesystem::path& p
   }
   const auto beginning = beginningOf(path);
   if (!beginning) {
-    return tl::unexpected(
-        ImportError{fmt::format("The file cannot be read: {}.", beginning.error().what)});
+    return tl::unexpected(importError(inEnglish("Importers", "The file cannot be read: %1."),
+                                      beginning.error().what));
   }
   switch (formOf(path, *beginning)) {
   case Form::log:

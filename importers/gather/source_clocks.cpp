@@ -29,14 +29,15 @@ Duration nearest(Duration difference) {
   return difference;
 }
 
-const char* words(ClockComparison how) {
+std::string_view words(ClockComparison how) {
   switch (how) {
   case ClockComparison::instants:
-    return "their clocks";
+    return inEnglish("Importers", "their clocks").text();
   case ClockComparison::localReadings:
-    return "the local readings of their clocks, as a time zone is not known";
+    return inEnglish("Importers", "the local readings of their clocks, as a time zone is not known")
+        .text();
   case ClockComparison::timesOfDay:
-    return "their times of day, as a date is not known";
+    return inEnglish("Importers", "their times of day, as a date is not known").text();
   }
   return "";
 }
@@ -86,8 +87,8 @@ std::string shownOffset(Duration offset) {
 Placement place(const std::vector<GatherSource>& sources, std::vector<Problem>& problems) {
   Placement placement;
   std::vector<SourceClock> clocks;
-  const auto say = [&](Severity severity, std::string sentence) {
-    problems.push_back(importNote(0, severity, std::move(sentence)));
+  const auto say = [&](Severity severity, EnglishText said, const auto&... values) {
+    problems.push_back(importNote(0, severity, said, values...));
   };
   for (std::size_t i = 0; i < sources.size(); ++i) {
     clocks.push_back(clockOf(sources[i].imported));
@@ -97,26 +98,27 @@ Placement place(const std::vector<GatherSource>& sources, std::vector<Problem>& 
     auto offset = sources[i].offset;
     const auto other = comparable(clocks, i);
     if (offset) {
-      say(Severity::info,
-          fmt::format("{} lies at {}, as given.", sources[i].label, shownOffset(*offset)));
+      say(Severity::info, inEnglish("Importers", "%1 lies at %2, as given."), sources[i].label,
+          shownOffset(*offset));
     } else if (other) {
       const auto apart = *difference(clocks[*other], clocks[i]);
       offset = placement.offsets[*other] + apart.value;
       if (!timeFromSeconds(seconds(*offset))) {
         say(Severity::error,
-            fmt::format("The clocks of {} and {} are more than eleven days apart, so one of them "
-                        "is wrong; {} is put at +0 s.",
-                        sources[*other].label, sources[i].label, sources[i].label));
+            inEnglish("Importers", "The clocks of %1 and %2 are more than eleven days apart, so "
+                                   "one of them is wrong; %3 is put at +0 s."),
+            sources[*other].label, sources[i].label, sources[i].label);
         offset = Duration{};
       } else {
         say(Severity::info,
-            fmt::format("{} lies at {}, found by comparing it with {}: {}.", sources[i].label,
-                        shownOffset(*offset), sources[*other].label, words(apart.how)));
+            inEnglish("Importers", "%1 lies at %2, found by comparing it with %3: %4."),
+            sources[i].label, shownOffset(*offset), sources[*other].label, words(apart.how));
       }
     } else if (i > 0) {
-      say(Severity::info, fmt::format("{} is put at +0 s, as no clock ties it to the sources "
-                                      "before it.",
-                                      sources[i].label));
+      say(Severity::info,
+          inEnglish("Importers",
+                    "%1 is put at +0 s, as no clock ties it to the sources before it."),
+          sources[i].label);
     }
     placement.offsets.push_back(offset.value_or(Duration{}));
   }

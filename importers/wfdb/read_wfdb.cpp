@@ -72,9 +72,9 @@ public:
   tl::expected<Imported, ImportError> read() {
     const auto text = readFile(files_.header, kLargestHeader);
     if (!text) {
-      return tl::unexpected(
-          ImportError{fmt::format("The header {} of the WFDB record cannot be read: {}.",
-                                  files_.header.filename().string(), text.error().what)});
+      return tl::unexpected(importError(
+          inEnglish("Importers", "The header %1 of the WFDB record cannot be read: %2."),
+          files_.header.filename().string(), text.error().what));
     }
     auto header = parseWfdbHeader(*text, result_.problems);
     if (!header) {
@@ -92,8 +92,9 @@ public:
   }
 
 private:
-  void report(int line, Severity severity, std::string sentence) {
-    result_.problems.push_back(importNote(line, severity, std::move(sentence)));
+  template <typename... Values>
+  void report(int line, Severity severity, EnglishText said, const Values&... values) {
+    result_.problems.push_back(importNote(line, severity, said, values...));
   }
 
   void addToName(std::string_view bytes) { nameSeed_ += sha256Hex(bytes); }
@@ -102,8 +103,13 @@ private:
     const auto found =
         std::find_if(result_.problems.begin(), result_.problems.end(),
                      [](const Problem& problem) { return problem.severity == Severity::error; });
-    return {found == result_.problems.end() ? "This WFDB record holds neither signals nor remarks."
-                                            : "Nothing could be imported. " + found->args.front()};
+    if (found == result_.problems.end()) {
+      return importError(
+          inEnglish("Importers", "This WFDB record holds neither signals nor remarks."));
+    }
+    auto error = importError(inEnglish("Importers", "Nothing could be imported."));
+    error.said.push_back({found->args});
+    return error;
   }
 
   /// Signals that share a file stand one after the other (header(5)).
@@ -129,16 +135,17 @@ private:
     for (const auto& one : group) {
       if (one.samplesPerFrame != 1) {
         report(one.line, Severity::error,
-               fmt::format("The signal \"{}\" has {} samples where others have one, which is not "
-                           "supported; the signals of {} are not imported.",
-                           one.description, one.samplesPerFrame, cleanText(one.file)));
+               inEnglish("Importers",
+                         "The signal \"%1\" has %2 samples where others have one, which "
+                         "is not supported; the signals of %3 are not imported."),
+               one.description, one.samplesPerFrame, cleanText(one.file));
         return std::nullopt;
       }
       if (one.format != first.format || one.byteOffset != first.byteOffset) {
         report(one.line, Severity::error,
-               fmt::format("The signals of {} are described with different storage forms; they "
-                           "are not imported.",
-                           cleanText(first.file)));
+               inEnglish("Importers", "The signals of %1 are described with different storage "
+                                      "forms; they are not imported."),
+               cleanText(first.file));
         return std::nullopt;
       }
     }
@@ -147,9 +154,9 @@ private:
     }
     for (const auto& one : group) {
       report(one.line, Severity::error,
-             fmt::format("The signal \"{}\" is stored in format {}, which is not supported (16 and "
-                         "212 are); it is not imported.",
-                         one.description, one.format));
+             inEnglish("Importers", "The signal \"%1\" is stored in format %2, which is not "
+                                    "supported (16 and 212 are); it is not imported."),
+             one.description, one.format);
     }
     return std::nullopt;
   }
@@ -160,16 +167,17 @@ private:
     if (name.empty() || name != name.filename() || signal.file == "-" || signal.file == "." ||
         signal.file == "..") {
       report(signal.line, Severity::error,
-             fmt::format("The signal file \"{}\" does not lie beside the header; its signals are "
-                         "not imported.",
-                         cleanText(signal.file)));
+             inEnglish("Importers", "The signal file \"%1\" does not lie beside the header; its "
+                                    "signals are not imported."),
+             cleanText(signal.file));
       return std::nullopt;
     }
     auto bytes = readFile(files_.header.parent_path() / name, kLargestFile);
     if (!bytes) {
       report(signal.line, Severity::error,
-             fmt::format("The signal file {} cannot be read ({}); its signals are not imported.",
-                         cleanText(signal.file), bytes.error().what));
+             inEnglish("Importers",
+                       "The signal file %1 cannot be read (%2); its signals are not imported."),
+             cleanText(signal.file), bytes.error().what);
       return std::nullopt;
     }
     addToName(*bytes);
@@ -190,15 +198,15 @@ private:
     const bool whole = header_.samples > 0 && there >= wanted;
     if (header_.samples > 0 && there < wanted) {
       report(group.front().line, Severity::error,
-             fmt::format("The signal file {} is shorter than its header says: {:.3f} s of {:.3f} s "
-                         "are there, and were read.",
-                         cleanText(group.front().file), secondsOf(there / group.size()),
-                         secondsOf(header_.samples)));
+             inEnglish("Importers", "The signal file %1 is shorter than its header says: %2 s of "
+                                    "%3 s are there, and were read."),
+             cleanText(group.front().file), fmt::format("{:.3f}", secondsOf(there / group.size())),
+             fmt::format("{:.3f}", secondsOf(header_.samples)));
     } else if (header_.samples > 0 && there - wanted >= group.size()) {
       report(group.front().line, Severity::info,
-             fmt::format("The signal file {} is longer than its header says; the rest was not "
-                         "read.",
-                         cleanText(group.front().file)));
+             inEnglish("Importers",
+                       "The signal file %1 is longer than its header says; the rest was not read."),
+             cleanText(group.front().file));
     }
     auto dealt = unpackSamples(*form, *bytes, whole ? wanted : there, group.size());
     for (std::size_t i = 0; i < group.size(); ++i) {
@@ -210,8 +218,8 @@ private:
   void verify(const WfdbSignal& signal, const std::vector<std::int16_t>& samples, bool whole) {
     if (signal.initialValue && !samples.empty() && samples.front() != *signal.initialValue) {
       report(signal.line, Severity::error,
-             fmt::format("The signal \"{}\" begins with {} where its header says {}.",
-                         signal.description, samples.front(), *signal.initialValue));
+             inEnglish("Importers", "The signal \"%1\" begins with %2 where its header says %3."),
+             signal.description, samples.front(), *signal.initialValue);
     }
     if (!signal.checksum || !whole) {
       return;
@@ -219,9 +227,9 @@ private:
     const auto sum = sampleChecksum(samples);
     if (sum != static_cast<std::int16_t>(*signal.checksum)) {
       report(signal.line, Severity::error,
-             fmt::format("The signal \"{}\" does not match its checksum ({} instead of {}); it may "
-                         "be damaged.",
-                         signal.description, sum, *signal.checksum));
+             inEnglish("Importers", "The signal \"%1\" does not match its checksum (%2 instead of "
+                                    "%3); it may be damaged."),
+             signal.description, sum, *signal.checksum);
     }
   }
 
@@ -237,17 +245,18 @@ private:
     std::replace(samples.begin(), samples.end(), missing, kMissingSample);
     const double longest = kLargestSeconds * header_.frequency;
     if (static_cast<double>(samples.size()) > longest) {
-      report(
-          signal.line, Severity::error,
-          fmt::format("The signal \"{}\" is longer than the {:.0f} s a record can hold; the rest "
-                      "is lost.",
-                      signal.description, kLargestSeconds));
+      report(signal.line, Severity::error,
+             inEnglish(
+                 "Importers",
+                 "The signal \"%1\" is longer than the %2 s a record can hold; the rest is lost."),
+             signal.description, fmt::format("{:.0f}", kLargestSeconds));
       samples.resize(static_cast<std::size_t>(longest));
     }
     if (!signal.calibrated) {
       report(signal.line, Severity::info,
-             fmt::format("The signal \"{}\" is not calibrated; {} steps per {} are assumed.",
-                         signal.description, signal.gain, signal.units));
+             inEnglish("Importers",
+                       "The signal \"%1\" is not calibrated; %2 steps per %3 are assumed."),
+             signal.description, signal.gain, signal.units);
     }
     Channel channel;
     channel.unit = ucumUnit(signal.units);
@@ -276,22 +285,23 @@ private:
 
   void readAnnotationFile() {
     if (!isFile(files_.annotations)) {
-      report(0, Severity::info, "There is no annotation file beside the header.");
+      report(0, Severity::info,
+             inEnglish("Importers", "There is no annotation file beside the header."));
       return;
     }
     const auto bytes = readFile(files_.annotations, kLargestFile);
     if (!bytes) {
       report(0, Severity::error,
-             fmt::format("The annotation file {} cannot be read: {}.",
-                         files_.annotations.filename().string(), bytes.error().what));
+             inEnglish("Importers", "The annotation file %1 cannot be read: %2."),
+             files_.annotations.filename().string(), bytes.error().what);
       return;
     }
     addToName(*bytes);
     const auto annotations = parseAnnotations(*bytes);
     if (!annotations.complete) {
       report(0, Severity::error,
-             fmt::format("The annotation file {} ends early; what is there was read.",
-                         files_.annotations.filename().string()));
+             inEnglish("Importers", "The annotation file %1 ends early; what is there was read."),
+             files_.annotations.filename().string());
     }
     result_.record.entries =
         entriesFrom(annotations, header_.frequency, recordEnd(), result_.problems);
@@ -309,8 +319,11 @@ private:
     result_.timeOfDay = header_.baseTime;
     report(0, Severity::info,
            header_.baseTime
-               ? "The header gives a time of day and no date, so the clock time is not known."
-               : "The header gives no date and time, so the clock time is not known.");
+               ? inEnglish(
+                     "Importers",
+                     "The header gives a time of day and no date, so the clock time is not known.")
+               : inEnglish("Importers",
+                           "The header gives no date and time, so the clock time is not known."));
   }
 
   void finish() {
@@ -319,12 +332,14 @@ private:
     record.header.kind = RecordKind::test;
     result_.kindAssumed = true;
     report(0, Severity::info,
-           "The source does not say whether this was a rescue, a drill or a test; a test is "
-           "assumed.");
+           inEnglish("Importers", "The source does not say whether this was a rescue, a drill or a "
+                                  "test; a test is assumed."));
     setClock();
     if (!header_.comments.empty()) {
       report(0, Severity::info,
-             "The header's comments were not taken over, as they may describe the patient.");
+             inEnglish(
+                 "Importers",
+                 "The header's comments were not taken over, as they may describe the patient."));
     }
     std::stable_sort(record.entries.begin(), record.entries.end(),
                      [](const Entry& a, const Entry& b) { return a.t < b.t; });

@@ -116,13 +116,15 @@ struct LeftOut {
     if (beats > 0) {
       problems.push_back(importNote(
           0, Severity::info,
-          fmt::format("{} marks on single heart beats and waves were not taken over.", beats)));
+          inEnglish("Importers", "%1 marks on single heart beats and waves were not taken over."),
+          beats));
     }
     if (outside > 0) {
       problems.push_back(importNote(
           0, Severity::error,
-          fmt::format("{} annotations lie outside the times a record can hold and are lost.",
-                      outside)));
+          inEnglish("Importers",
+                    "%1 annotations lie outside the times a record can hold and are lost."),
+          outside));
     }
   }
 };

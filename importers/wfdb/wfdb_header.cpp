@@ -90,10 +90,10 @@ void parseBaseTimeAndDate(std::string_view rest, int line, WfdbHeader& header,
   if (!time.empty()) {
     header.baseTime = parseBaseTime(time);
     if (!header.baseTime) {
-      problems.push_back(
-          importNote(line, Severity::warning,
-                     fmt::format("The time of day \"{}\" cannot be understood and is left out.",
-                                 cleanText(time))));
+      problems.push_back(importNote(
+          line, Severity::warning,
+          inEnglish("Importers", "The time of day \"%1\" cannot be understood and is left out."),
+          cleanText(time)));
     }
   }
   if (!date.empty()) {
@@ -101,7 +101,8 @@ void parseBaseTimeAndDate(std::string_view rest, int line, WfdbHeader& header,
     if (!header.baseDate) {
       problems.push_back(importNote(
           line, Severity::warning,
-          fmt::format("The date \"{}\" cannot be understood and is left out.", cleanText(date))));
+          inEnglish("Importers", "The date \"%1\" cannot be understood and is left out."),
+          cleanText(date)));
     }
   }
 }
@@ -115,21 +116,22 @@ tl::expected<WfdbHeader, ImportError> parseRecordLine(std::string_view text, int
   header.name = takeUntil(name, '/');
   const auto signals = wholeNumber<int>(takeField(rest));
   if (!isRecordName(header.name) || !signals || *signals < 0 || *signals > kMostSignals) {
-    return tl::unexpected(ImportError{
-        "The header does not begin with a record line (a name and the number of signals), so "
-        "this is not a WFDB record."});
+    return tl::unexpected(importError(
+        inEnglish("Importers", "The header does not begin with a record line (a name and the "
+                               "number of signals), so this is not a WFDB record.")));
   }
   if (segmented) {
-    return tl::unexpected(ImportError{
-        "This WFDB record is put together from several segments, which is not supported; open "
-        "its segments one by one."});
+    return tl::unexpected(importError(
+        inEnglish("Importers", "This WFDB record is put together from several segments, which is "
+                               "not supported; open its segments one by one.")));
   }
   header.statedSignals = *signals;
   const auto frequency = takeField(rest);
   if (!frequency.empty() && !parseFrequency(frequency, header)) {
-    return tl::unexpected(ImportError{
-        fmt::format("The header states the sampling frequency \"{}\", which is no usable number.",
-                    cleanText(frequency))});
+    return tl::unexpected(importError(
+        inEnglish("Importers",
+                  "The header states the sampling frequency \"%1\", which is no usable number."),
+        cleanText(frequency)));
   }
   const auto samples = takeField(rest);
   if (!samples.empty()) {
@@ -137,8 +139,9 @@ tl::expected<WfdbHeader, ImportError> parseRecordLine(std::string_view text, int
     if (!count) {
       problems.push_back(importNote(
           line, Severity::warning,
-          fmt::format("The number of samples \"{}\" is no number; all there are will be read.",
-                      cleanText(samples))));
+          inEnglish("Importers",
+                    "The number of samples \"%1\" is no number; all there are will be read."),
+          cleanText(samples)));
     }
     header.samples = count.value_or(0);
   }
@@ -248,16 +251,18 @@ WfdbSignal parseSignalLine(std::string_view text, int line, std::size_t index,
 void addSignal(WfdbHeader& header, std::string_view text, int line,
                std::vector<Problem>& problems) {
   if (static_cast<int>(header.signals.size()) >= header.statedSignals) {
-    problems.push_back(importNote(line, Severity::info,
-                                  "This line describes a signal more than the header announces; "
-                                  "it is not read."));
+    problems.push_back(importNote(
+        line, Severity::info,
+        inEnglish("Importers",
+                  "This line describes a signal more than the header announces; it is not read.")));
     return;
   }
   header.signals.push_back(parseSignalLine(text, line, header.signals.size(), header.name));
   if (!header.signals.back().valid) {
-    problems.push_back(importNote(line, Severity::error,
-                                  "This line describes a signal and cannot be understood; the "
-                                  "signals of its file are not imported."));
+    problems.push_back(
+        importNote(line, Severity::error,
+                   inEnglish("Importers", "This line describes a signal and cannot be understood; "
+                                          "the signals of its file are not imported.")));
   }
 }
 
@@ -312,14 +317,15 @@ tl::expected<WfdbHeader, ImportError> parseWfdbHeader(std::string_view text,
     }
   }
   if (!header) {
-    return tl::unexpected(ImportError{"The header is empty, so this is not a WFDB record."});
+    return tl::unexpected(
+        importError(inEnglish("Importers", "The header is empty, so this is not a WFDB record.")));
   }
   if (static_cast<int>(header->signals.size()) < header->statedSignals) {
-    problems.push_back(
-        importNote(lines.number, Severity::error,
-                   fmt::format("The header announces {} signals and describes {}; the file of the "
-                               "last one described is not imported, as its layout is unknown.",
-                               header->statedSignals, header->signals.size())));
+    problems.push_back(importNote(
+        lines.number, Severity::error,
+        inEnglish("Importers", "The header announces %1 signals and describes %2; the file of the "
+                               "last one described is not imported, as its layout is unknown."),
+        header->statedSignals, header->signals.size()));
     if (!header->signals.empty()) {
       header->signals.back().valid = false;
     }

@@ -17,6 +17,449 @@
     </message>
 </context>
 <context>
+    <name>Importers</name>
+    <message>
+        <source>no such file or folder</source>
+        <translation>Datei oder Ordner gibt es nicht</translation>
+    </message>
+    <message>
+        <source>it is a folder</source>
+        <translation>es ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>access is not allowed</source>
+        <translation>der Zugriff ist nicht erlaubt</translation>
+    </message>
+    <message>
+        <source>the disk is full</source>
+        <translation>der Datenträger ist voll</translation>
+    </message>
+    <message>
+        <source>the disk can only be read</source>
+        <translation>der Datenträger ist schreibgeschützt</translation>
+    </message>
+    <message>
+        <source>it is not an ordinary file</source>
+        <translation>es ist keine gewöhnliche Datei</translation>
+    </message>
+    <message>
+        <source>it is larger than this program reads</source>
+        <translation>sie ist größer, als dieses Programm liest</translation>
+    </message>
+    <message>
+        <source>writing was given up</source>
+        <translation>das Schreiben wurde abgebrochen</translation>
+    </message>
+    <message>
+        <source>it is nested deeper than 64 levels</source>
+        <translation>sie ist tiefer als 64 Ebenen verschachtelt</translation>
+    </message>
+    <message>
+        <source>it is cut off or holds something else than an entry</source>
+        <translation>sie ist abgeschnitten oder enthält etwas anderes als einen Eintrag</translation>
+    </message>
+    <message>
+        <source>it is not an object in braces</source>
+        <translation>sie ist kein Objekt in geschweiften Klammern</translation>
+    </message>
+    <message>
+        <source>a number in it is too large</source>
+        <translation>eine Zahl darin ist zu groß</translation>
+    </message>
+    <message>
+        <source>it holds the key “%1” twice</source>
+        <translation>der Schlüssel „%1“ steht zweimal darin</translation>
+    </message>
+    <message>
+        <source>it holds empty bytes, as are left when power fails while writing</source>
+        <translation>sie enthält leere Bytes, wie sie bei Stromausfall während des Schreibens zurückbleiben</translation>
+    </message>
+    <message>
+        <source>it is not text in UTF-8</source>
+        <translation>sie ist kein Text in UTF-8</translation>
+    </message>
+    <message>
+        <source>it has no id</source>
+        <translation>er hat keine Kennung (id)</translation>
+    </message>
+    <message>
+        <source>it does not say what was measured</source>
+        <translation>er sagt nicht, was gemessen wurde</translation>
+    </message>
+    <message>
+        <source>it has no usable sampling rate</source>
+        <translation>er hat keine brauchbare Abtastrate</translation>
+    </message>
+    <message>
+        <source>its %1 is not a number</source>
+        <translation>sein „%1“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>two channels have this id</source>
+        <translation>zwei Kanäle haben diese Kennung</translation>
+    </message>
+    <message>
+        <source>it is longer than 32 MiB</source>
+        <translation>sie ist länger als 32 MiB</translation>
+    </message>
+    <message>
+        <source>it closes a recording that is closed already</source>
+        <translation>sie schließt eine Aufzeichnung, die schon geschlossen ist</translation>
+    </message>
+    <message>
+        <source>The file could not be read: %1.</source>
+        <translation>Die Datei konnte nicht gelesen werden: %1.</translation>
+    </message>
+    <message>
+        <source>The file does not begin like an event log: its first line cannot be used. If it is one whose beginning was lost, it can be salvaged under a made-up first line.</source>
+        <translation>Die Datei beginnt nicht wie ein Ereignisprotokoll: Ihre erste Zeile ist nicht brauchbar. Falls nur der Anfang verloren ging, lässt sich der Rest unter einer ersetzten ersten Zeile retten.</translation>
+    </message>
+    <message>
+        <source>The file is written in version %1 of the event log; this program reads versions 1.x. A newer program may read it.</source>
+        <translation>Die Datei ist in Version %1 des Ereignisprotokolls geschrieben; dieses Programm liest die Versionen 1.x. Ein neueres Programm kann sie vielleicht lesen.</translation>
+    </message>
+    <message>
+        <source>The file is larger than 2 GiB, more than this program reads; it can be split between two lines.</source>
+        <translation>Die Datei ist größer als 2 GiB und damit größer, als dieses Programm liest; sie lässt sich zwischen zwei Zeilen teilen.</translation>
+    </message>
+    <message>
+        <source>The file is empty; there is nothing to read.</source>
+        <translation>Die Datei ist leer; es gibt nichts zu lesen.</translation>
+    </message>
+    <message>
+        <source>they begin before the recording does</source>
+        <translation>sie beginnen vor der Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>their number is not usable</source>
+        <translation>ihre Anzahl ist nicht brauchbar</translation>
+    </message>
+    <message>
+        <source>their data is not a text</source>
+        <translation>ihre Daten sind kein Text</translation>
+    </message>
+    <message>
+        <source>the data does not hold exactly %1 samples in base64</source>
+        <translation>die Daten enthalten nicht genau %1 Messwerte in Base64</translation>
+    </message>
+    <message>
+        <source>it became shorter while it was read</source>
+        <translation>sie wurde kürzer, während sie gelesen wurde</translation>
+    </message>
+    <message>
+        <source>it could not be written</source>
+        <translation>sie konnte nicht geschrieben werden</translation>
+    </message>
+    <message>
+        <source>it holds no such record</source>
+        <translation>diese Aufzeichnung ist nicht darin</translation>
+    </message>
+    <message>
+        <source>No column with times was found; one with seconds (95), minutes and seconds (1:35) or clock times (14:05:30) is needed.</source>
+        <translation>Es wurde keine Spalte mit Zeiten gefunden; nötig ist eine mit Sekunden (95), Minuten und Sekunden (1:35) oder Uhrzeiten (14:05:30).</translation>
+    </message>
+    <message>
+        <source>There is no column &quot;%1&quot;; the table has no headings and %2 columns.</source>
+        <translation>Eine Spalte „%1“ gibt es nicht; die Tabelle hat keine Überschriften und %2 Spalten.</translation>
+    </message>
+    <message>
+        <source>There is no column &quot;%1&quot;; the headings are: %2.</source>
+        <translation>Eine Spalte „%1“ gibt es nicht; die Überschriften sind: %2.</translation>
+    </message>
+    <message>
+        <source>This system cannot convert text from %1.</source>
+        <translation>Dieses System kann Text in %1 nicht umwandeln.</translation>
+    </message>
+    <message>
+        <source>This file holds no text; notes must be a table saved as text (CSV).</source>
+        <translation>Diese Datei enthält keinen Text; Notizen müssen eine als Text (CSV) gespeicherte Tabelle sein.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is none of the words known for an event; it is kept as a remark.</source>
+        <translation>„%1“ gehört nicht zu den bekannten Wörtern für ein Ereignis; es bleibt als Bemerkung erhalten.</translation>
+    </message>
+    <message>
+        <source>This line has a time and nothing else; it is left out.</source>
+        <translation>Diese Zeile enthält eine Zeit und sonst nichts; sie wird ausgelassen.</translation>
+    </message>
+    <message>
+        <source>What this analysis advised is not noted, so it counts in no figure.</source>
+        <translation>Was diese Analyse empfahl, ist nicht notiert; sie zählt daher in keiner Kennzahl.</translation>
+    </message>
+    <message>
+        <source>Compressions were already noted as begun; this line changes nothing.</source>
+        <translation>Der Beginn der Kompressionen war schon notiert; diese Zeile ändert nichts.</translation>
+    </message>
+    <message>
+        <source>Compressions end here and their begin is not noted; the line is kept as a remark.</source>
+        <translation>Kompressionen enden hier, ihr Beginn ist nicht notiert; die Zeile bleibt als Bemerkung erhalten.</translation>
+    </message>
+    <message>
+        <source>Compressions begin here and their end is not noted; they are taken to go on to the last note.</source>
+        <translation>Kompressionen beginnen hier, ihr Ende ist nicht notiert; angenommen wird, dass sie bis zur letzten Notiz andauern.</translation>
+    </message>
+    <message>
+        <source>%1 characters could not be read and are shown as �.</source>
+        <translation>%1 Zeichen konnten nicht gelesen werden und erscheinen als �.</translation>
+    </message>
+    <message>
+        <source>This file is empty; there are no notes in it.</source>
+        <translation>Diese Datei ist leer; sie enthält keine Notizen.</translation>
+    </message>
+    <message>
+        <source>Only one column was found; notes need at least a time and what happened, with commas, semicolons or tabs between them.</source>
+        <translation>Es wurde nur eine Spalte gefunden; Notizen brauchen mindestens eine Zeit und was geschah, getrennt durch Komma, Semikolon oder Tabulator.</translation>
+    </message>
+    <message>
+        <source>No line of these notes has a time that can be understood.</source>
+        <translation>Keine Zeile dieser Notizen hat eine verständliche Zeit.</translation>
+    </message>
+    <message>
+        <source>This line has no time and is left out.</source>
+        <translation>Diese Zeile hat keine Zeit und wird ausgelassen.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no time that can be understood; the line is left out.</source>
+        <translation>„%1“ ist keine verständliche Zeit; die Zeile wird ausgelassen.</translation>
+    </message>
+    <message>
+        <source>The times were read as clock times (hours, minutes, seconds).</source>
+        <translation>Die Zeiten wurden als Uhrzeiten gelesen (Stunden, Minuten, Sekunden).</translation>
+    </message>
+    <message>
+        <source>The times were read as time since the notes&apos; own zero (minutes and seconds, or seconds).</source>
+        <translation>Die Zeiten wurden als Zeit seit dem Nullpunkt der Notizen gelesen (Minuten und Sekunden oder Sekunden).</translation>
+    </message>
+    <message>
+        <source>The notes name a date and no clock time, so the clock time is not known.</source>
+        <translation>Die Notizen nennen ein Datum, aber keine Uhrzeit; die Uhrzeit ist daher nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>This time lies more than eleven days from the first one; the line is left out.</source>
+        <translation>Diese Zeit liegt mehr als elf Tage von der ersten entfernt; die Zeile wird ausgelassen.</translation>
+    </message>
+    <message>
+        <source>The notes give times of day and no date, so the clock time is not known.</source>
+        <translation>Die Notizen nennen Tageszeiten, aber kein Datum; der Zeitpunkt ist daher nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The notes do not say whether this was a rescue, a drill or a test (a line &quot;Kind;drill&quot; would); a test is assumed.</source>
+        <translation>Die Notizen sagen nicht, ob dies ein Einsatz, eine Übung oder ein Test war (eine Zeile „Art;Übung“ würde es sagen); angenommen wird ein Test.</translation>
+    </message>
+    <message>
+        <source>The notes cannot be read: %1.</source>
+        <translation>Die Notizen können nicht gelesen werden: %1.</translation>
+    </message>
+    <message>
+        <source>The zero of the times was moved %1 s earlier, to the begin of the first waveform.</source>
+        <translation>Der Nullpunkt der Zeiten wurde um %1 s nach vorn verlegt, auf den Beginn der ersten Kurve.</translation>
+    </message>
+    <message>
+        <source>%1 stretches of waveform of %2 lie more than 1000000 s from the zero and are lost.</source>
+        <translation>%1 Kurvenabschnitte aus %2 liegen mehr als 1000000 s vom Nullpunkt entfernt und sind verloren.</translation>
+    </message>
+    <message>
+        <source>%1 entries of %2 lie more than 1000000 s from the zero and are lost.</source>
+        <translation>%1 Einträge aus %2 liegen mehr als 1000000 s vom Nullpunkt entfernt und sind verloren.</translation>
+    </message>
+    <message>
+        <source>The clock of %1 was set at %2 s; kept as a remark, as the gathered record follows another clock.</source>
+        <translation>Die Uhr von %1 wurde bei %2 s gestellt; dies bleibt als Bemerkung erhalten, da die zusammengeführte Aufzeichnung einer anderen Uhr folgt.</translation>
+    </message>
+    <message>
+        <source>%1 says otherwise about the %2: &quot;%3&quot;; &quot;%4&quot; is kept.</source>
+        <translation>%1 sagt zu „%2“ etwas anderes: „%3“; „%4“ bleibt.</translation>
+    </message>
+    <message>
+        <source>%1 says it is %2, a source before it %3; %4 is kept.</source>
+        <translation>Laut %1 ist es „%2“, laut einer Quelle davor „%3“; „%4“ bleibt.</translation>
+    </message>
+    <message>
+        <source>The header of %1 holds more that this program does not know; it is not taken over.</source>
+        <translation>Der Kopf von %1 enthält mehr, als dieses Programm kennt; dies wird nicht übernommen.</translation>
+    </message>
+    <message>
+        <source>The clock times are those of %1, carried back to the begin.</source>
+        <translation>Die Uhrzeiten sind die von %1, auf den Beginn zurückgerechnet.</translation>
+    </message>
+    <message>
+        <source>No source tells date and time, so the clock times of the gathered record are not known.</source>
+        <translation>Keine Quelle nennt Datum und Uhrzeit; die Uhrzeiten der zusammengeführten Aufzeichnung sind daher nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>There is no record in this file.</source>
+        <translation>In dieser Datei ist keine Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>This file holds %1 records one after the other; only the first is taken.</source>
+        <translation>Diese Datei enthält %1 Aufzeichnungen nacheinander; nur die erste wird genommen.</translation>
+    </message>
+    <message>
+        <source>The file cannot be read: %1.</source>
+        <translation>Die Datei kann nicht gelesen werden: %1.</translation>
+    </message>
+    <message>
+        <source>%1 lies at %2, as given.</source>
+        <translation>%1 liegt bei %2, wie angegeben.</translation>
+    </message>
+    <message>
+        <source>The clocks of %1 and %2 are more than eleven days apart, so one of them is wrong; %3 is put at +0 s.</source>
+        <translation>Die Uhren von %1 und %2 liegen mehr als elf Tage auseinander, eine davon geht also falsch; %3 wird auf +0 s gelegt.</translation>
+    </message>
+    <message>
+        <source>%1 lies at %2, found by comparing it with %3: %4.</source>
+        <translation>%1 liegt bei %2, ermittelt durch Vergleich mit %3: %4.</translation>
+    </message>
+    <message>
+        <source>%1 is put at +0 s, as no clock ties it to the sources before it.</source>
+        <translation>%1 wird auf +0 s gelegt, da keine Uhr es mit den Quellen davor verbindet.</translation>
+    </message>
+    <message>
+        <source>The header %1 of the WFDB record cannot be read: %2.</source>
+        <translation>Der Kopf %1 der WFDB-Aufzeichnung kann nicht gelesen werden: %2.</translation>
+    </message>
+    <message>
+        <source>This WFDB record holds neither signals nor remarks.</source>
+        <translation>Diese WFDB-Aufzeichnung enthält weder Signale noch Bemerkungen.</translation>
+    </message>
+    <message>
+        <source>Nothing could be imported.</source>
+        <translation>Es konnte nichts eingelesen werden.</translation>
+    </message>
+    <message>
+        <source>The signal &quot;%1&quot; has %2 samples where others have one, which is not supported; the signals of %3 are not imported.</source>
+        <translation>Das Signal „%1“ hat %2 Messwerte, wo andere einen haben; das wird nicht unterstützt. Die Signale aus %3 werden nicht eingelesen.</translation>
+    </message>
+    <message>
+        <source>The signals of %1 are described with different storage forms; they are not imported.</source>
+        <translation>Die Signale aus %1 sind mit verschiedenen Speicherformen beschrieben; sie werden nicht eingelesen.</translation>
+    </message>
+    <message>
+        <source>The signal &quot;%1&quot; is stored in format %2, which is not supported (16 and 212 are); it is not imported.</source>
+        <translation>Das Signal „%1“ ist im Format %2 gespeichert, das nicht unterstützt wird (nur 16 und 212); es wird nicht eingelesen.</translation>
+    </message>
+    <message>
+        <source>The signal file &quot;%1&quot; does not lie beside the header; its signals are not imported.</source>
+        <translation>Die Signaldatei „%1“ liegt nicht neben der Kopfdatei; ihre Signale werden nicht eingelesen.</translation>
+    </message>
+    <message>
+        <source>The signal file %1 cannot be read (%2); its signals are not imported.</source>
+        <translation>Die Signaldatei %1 kann nicht gelesen werden (%2); ihre Signale werden nicht eingelesen.</translation>
+    </message>
+    <message>
+        <source>The signal file %1 is shorter than its header says: %2 s of %3 s are there, and were read.</source>
+        <translation>Die Signaldatei %1 ist kürzer, als ihr Kopf angibt: %2 s von %3 s sind vorhanden und wurden gelesen.</translation>
+    </message>
+    <message>
+        <source>The signal file %1 is longer than its header says; the rest was not read.</source>
+        <translation>Die Signaldatei %1 ist länger, als ihr Kopf angibt; der Rest wurde nicht gelesen.</translation>
+    </message>
+    <message>
+        <source>The signal &quot;%1&quot; begins with %2 where its header says %3.</source>
+        <translation>Das Signal „%1“ beginnt mit %2, laut Kopf mit %3.</translation>
+    </message>
+    <message>
+        <source>The signal &quot;%1&quot; does not match its checksum (%2 instead of %3); it may be damaged.</source>
+        <translation>Das Signal „%1“ passt nicht zu seiner Prüfsumme (%2 statt %3); es ist vielleicht beschädigt.</translation>
+    </message>
+    <message>
+        <source>The signal &quot;%1&quot; is longer than the %2 s a record can hold; the rest is lost.</source>
+        <translation>Das Signal „%1“ ist länger als die %2 s, die eine Aufzeichnung fasst; der Rest ist verloren.</translation>
+    </message>
+    <message>
+        <source>The signal &quot;%1&quot; is not calibrated; %2 steps per %3 are assumed.</source>
+        <translation>Das Signal „%1“ ist nicht kalibriert; angenommen werden %2 Schritte je %3.</translation>
+    </message>
+    <message>
+        <source>There is no annotation file beside the header.</source>
+        <translation>Neben der Kopfdatei liegt keine Datei mit Anmerkungen.</translation>
+    </message>
+    <message>
+        <source>The annotation file %1 cannot be read: %2.</source>
+        <translation>Die Anmerkungsdatei %1 kann nicht gelesen werden: %2.</translation>
+    </message>
+    <message>
+        <source>The annotation file %1 ends early; what is there was read.</source>
+        <translation>Die Anmerkungsdatei %1 endet vorzeitig; was vorhanden ist, wurde gelesen.</translation>
+    </message>
+    <message>
+        <source>The header gives a time of day and no date, so the clock time is not known.</source>
+        <translation>Der Kopf nennt eine Tageszeit, aber kein Datum; der Zeitpunkt ist daher nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The header gives no date and time, so the clock time is not known.</source>
+        <translation>Der Kopf nennt weder Datum noch Uhrzeit; die Uhrzeit ist daher nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The source does not say whether this was a rescue, a drill or a test; a test is assumed.</source>
+        <translation>Die Quelle sagt nicht, ob dies ein Einsatz, eine Übung oder ein Test war; angenommen wird ein Test.</translation>
+    </message>
+    <message>
+        <source>The header&apos;s comments were not taken over, as they may describe the patient.</source>
+        <translation>Die Kommentare im Kopf wurden nicht übernommen, da sie die behandelte Person beschreiben können.</translation>
+    </message>
+    <message>
+        <source>%1 marks on single heart beats and waves were not taken over.</source>
+        <translation>%1 Marken zu einzelnen Herzschlägen und Wellen wurden nicht übernommen.</translation>
+    </message>
+    <message>
+        <source>%1 annotations lie outside the times a record can hold and are lost.</source>
+        <translation>%1 Anmerkungen liegen außerhalb der Zeiten, die eine Aufzeichnung fasst, und sind verloren.</translation>
+    </message>
+    <message>
+        <source>The time of day &quot;%1&quot; cannot be understood and is left out.</source>
+        <translation>Die Tageszeit „%1“ ist nicht verständlich und wird ausgelassen.</translation>
+    </message>
+    <message>
+        <source>The date &quot;%1&quot; cannot be understood and is left out.</source>
+        <translation>Das Datum „%1“ ist nicht verständlich und wird ausgelassen.</translation>
+    </message>
+    <message>
+        <source>The header does not begin with a record line (a name and the number of signals), so this is not a WFDB record.</source>
+        <translation>Der Kopf beginnt nicht mit einer Zeile zur Aufzeichnung (Name und Zahl der Signale); dies ist daher keine WFDB-Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>This WFDB record is put together from several segments, which is not supported; open its segments one by one.</source>
+        <translation>Diese WFDB-Aufzeichnung besteht aus mehreren Abschnitten, was nicht unterstützt wird; öffnen Sie die Abschnitte einzeln.</translation>
+    </message>
+    <message>
+        <source>The header states the sampling frequency &quot;%1&quot;, which is no usable number.</source>
+        <translation>Der Kopf nennt die Abtastfrequenz „%1“, die keine brauchbare Zahl ist.</translation>
+    </message>
+    <message>
+        <source>The number of samples &quot;%1&quot; is no number; all there are will be read.</source>
+        <translation>Die Anzahl der Messwerte „%1“ ist keine Zahl; alle vorhandenen werden gelesen.</translation>
+    </message>
+    <message>
+        <source>This line describes a signal more than the header announces; it is not read.</source>
+        <translation>Diese Zeile beschreibt ein Signal mehr, als der Kopf ankündigt; sie wird nicht gelesen.</translation>
+    </message>
+    <message>
+        <source>This line describes a signal and cannot be understood; the signals of its file are not imported.</source>
+        <translation>Diese Zeile beschreibt ein Signal und ist nicht verständlich; die Signale ihrer Datei werden nicht eingelesen.</translation>
+    </message>
+    <message>
+        <source>The header is empty, so this is not a WFDB record.</source>
+        <translation>Der Kopf ist leer; dies ist daher keine WFDB-Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>The header announces %1 signals and describes %2; the file of the last one described is not imported, as its layout is unknown.</source>
+        <translation>Der Kopf kündigt %1 Signale an und beschreibt %2; die Datei des zuletzt beschriebenen wird nicht eingelesen, da ihr Aufbau unbekannt ist.</translation>
+    </message>
+    <message>
+        <source>their clocks</source>
+        <translation>ihre Uhren</translation>
+    </message>
+    <message>
+        <source>the local readings of their clocks, as a time zone is not known</source>
+        <translation>die Ortszeiten ihrer Uhren, da eine Zeitzone nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>their times of day, as a date is not known</source>
+        <translation>ihre Tageszeiten, da ein Datum nicht bekannt ist</translation>
+    </message>
+</context>
+<context>
     <name>Measures</name>
     <message>
         <source>Time without circulation</source>
@@ -3891,22 +4334,6 @@
     <message>
         <source>%1 lines of this recording could not be read: counts may be too low and pauses shorter than shown.</source>
         <translation>%1 Zeilen dieser Aufzeichnung waren nicht lesbar: Anzahlen können zu niedrig sein und Pausen kürzer als gezeigt.</translation>
-    </message>
-    <message>
-        <source>no such file or folder</source>
-        <translation>Unter diesem Namen gibt es keine Datei und keinen Ordner</translation>
-    </message>
-    <message>
-        <source>it is a folder</source>
-        <translation>Es ist ein Ordner</translation>
-    </message>
-    <message>
-        <source>access is not allowed</source>
-        <translation>Der Zugriff ist nicht erlaubt</translation>
-    </message>
-    <message>
-        <source>it is not an ordinary file</source>
-        <translation>Es ist keine gewöhnliche Datei</translation>
     </message>
     <message>
         <source>This is not a recording that Afterbeat knows.</source>

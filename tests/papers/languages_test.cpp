@@ -98,8 +98,9 @@ TEST(Languages, EveryWordIsTranslated) {
   ASSERT_TRUE(QFile::copy(root + "/resources/languages/afterbeat_de.ts", copy));
   QProcess process;
   process.start(QStringLiteral(AFTERBEAT_LUPDATE),
-                {"-silent", "-I", root, root + "/app/papers", root + "/app/window", "-no-obsolete",
-                 "-ts", copy, "-locations", "none"});
+                {"-silent", "-I", root, root + "/core", root + "/importers", root + "/app/papers",
+                 root + "/app/window", "-no-obsolete", "-tr-function-alias",
+                 "QT_TRANSLATE_NOOP+=inEnglish", "-ts", copy, "-locations", "none"});
   ASSERT_TRUE(process.waitForFinished(120'000));
   ASSERT_EQ(process.exitCode(), 0);
   // A text whose class the collector does not know would be looked up under another name. Free

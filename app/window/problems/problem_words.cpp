@@ -1,8 +1,12 @@
 #include "app/window/problems/problem_words.h"
 
+#include "app/papers/phrase_words.h"
 #include "app/papers/words.h"
 
 #include <QCoreApplication>
+
+#include <algorithm>
+#include <span>
 
 namespace afterbeat::window {
 
@@ -12,8 +16,29 @@ QString tr(const char* english) {
   return QCoreApplication::translate("afterbeat::window", english);
 }
 
-/// Written values can be long; a sentence shows their beginning.
+/// The argument is a length in seconds.
+bool isLength(ProblemKind kind, std::size_t index) {
+  switch (kind) {
+  case ProblemKind::outOfOrder:
+    return index == 0;
+  case ProblemKind::overlappingBlocks:
+  case ProblemKind::gapInChannel:
+  case ProblemKind::longBlock:
+    return index == 1;
+  default:
+    return false;
+  }
+}
+
+/// Written values can be long; a sentence shows their beginning. Clauses are shown whole.
 QString shown(const Problem& problem, std::size_t index) {
+  if (phraseBegin(problem.kind) == index) {
+    return papers::phraseWords(
+        std::span(problem.args).subspan(std::min(index, problem.args.size())));
+  }
+  if (isLength(problem.kind, index) && index < problem.args.size()) {
+    return papers::decimalWords(problem.args[index]);
+  }
   constexpr qsizetype kLongestShown = 60;
   const QString text =
       index < problem.args.size() ? papers::plainText(problem.args[index]) : QString();
@@ -227,7 +252,7 @@ English fileWords(ProblemKind kind) {
 
 QString problemWords(const Problem& problem) {
   if (problem.kind == ProblemKind::importNote) {
-    return problem.args.empty() ? QString() : papers::plainText(problem.args[0]);
+    return papers::phraseWords(problem.args);
   }
   if (const char* english = sentenceOf(problem.kind)) {
     return filled(english, problem);

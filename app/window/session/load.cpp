@@ -1,5 +1,6 @@
 #include "app/window/session/load.h"
 
+#include "app/papers/phrase_words.h"
 #include "core/bytes/digest.h"
 #include "importers/gather/gather.h"
 
@@ -10,7 +11,6 @@
 #include <algorithm>
 #include <array>
 #include <filesystem>
-#include <iterator>
 #include <string_view>
 #include <thread>
 
@@ -59,20 +59,8 @@ bool endsLikeLog(const QString& path) {
   return QFileInfo(path).suffix().compare("resuslog", Qt::CaseInsensitive) == 0;
 }
 
-/// A clause of the readers in the reader's language, where it is one of the usual ones.
-QString clause(const std::string& english) {
-  static const char* const known[] = {
-      QT_TRANSLATE_NOOP("afterbeat::window", "no such file or folder"),
-      QT_TRANSLATE_NOOP("afterbeat::window", "it is a folder"),
-      QT_TRANSLATE_NOOP("afterbeat::window", "access is not allowed"),
-      QT_TRANSLATE_NOOP("afterbeat::window", "it is not an ordinary file"),
-  };
-  const auto* const found = std::find(std::begin(known), std::end(known), english);
-  return found == std::end(known) ? QString::fromStdString(english) : tr(*found);
-}
-
 Refused refusedFile(const std::string& detail) {
-  return {tr("The file could not be read: %1.").arg(clause(detail)),
+  return {tr("The file could not be read: %1.").arg(papers::clauseWords(detail)),
           tr("Nothing was changed on the disk."),
           tr("Check that the file is still there and that you may read it, or copy it to this "
              "computer and open the copy."),
@@ -137,8 +125,12 @@ Refused refusedUnknown() {
           false, false};
 }
 
-Refused refusedImport(const std::string& sentence) {
-  return {QString::fromStdString(sentence), tr("The file itself was not changed."),
+Refused refusedImport(const ImportError& error) {
+  QStringList happened;
+  for (const Phrase& one : error.said) {
+    happened << papers::phraseWords(one.parts);
+  }
+  return {happened.join(QLatin1Char(' ')), tr("The file itself was not changed."),
           tr("Afterbeat opens event logs (.resuslog), WFDB records (.hea with its files beside it) "
              "and observer's notes as CSV."),
           false, false};
@@ -161,7 +153,7 @@ std::shared_ptr<const std::vector<Wave>> wavesOf(const Record& record) {
 tl::expected<LogFile, Refused> import(const QString& path) {
   auto imported = readAnySource(filePath(path));
   if (!imported) {
-    return tl::unexpected(refusedImport(imported.error().sentence));
+    return tl::unexpected(refusedImport(imported.error()));
   }
   LogFile file;
   file.records.push_back({std::move(imported->record), {}, 0, 0});

@@ -18,14 +18,14 @@ using testing::HasSubstr;
 
 Imported parsed(std::string_view bytes, const CsvColumns& columns = {}) {
   auto result = parseCsv(bytes, columns);
-  EXPECT_TRUE(result) << result.error().sentence;
+  EXPECT_TRUE(result) << result.error().sentence();
   return result.value_or(Imported{});
 }
 
 std::string refusal(std::string_view bytes, const CsvColumns& columns = {}) {
   const auto result = parseCsv(bytes, columns);
   EXPECT_FALSE(result);
-  return result ? std::string{} : result.error().sentence;
+  return result ? std::string{} : result.error().sentence();
 }
 
 /// Entries as "t type" or "t-end type".
@@ -279,7 +279,7 @@ TEST(ReadCsv, whatCannotBeReadIsASentence) {
   EXPECT_THAT(refusal(std::string{"PK\x03\x04\x14\x00\x06\x00\x08\x00", 10}), HasSubstr("no text"));
   const auto missing = readCsv("/nowhere/notes.csv");
   ASSERT_FALSE(missing);
-  EXPECT_THAT(missing.error().sentence, HasSubstr("cannot be read: no such file"));
+  EXPECT_THAT(missing.error().sentence(), HasSubstr("cannot be read: no such file"));
 }
 
 TEST(ReadCsv, randomTextNeverCrashes) {
@@ -318,7 +318,7 @@ TEST(ReadCsv, randomTextNeverCrashes) {
     }
     const auto result = parseCsv(text);
     if (!result) {
-      EXPECT_FALSE(result.error().sentence.empty());
+      EXPECT_FALSE(result.error().sentence().empty());
       continue;
     }
     ++read;

@@ -65,7 +65,7 @@ TEST(CutAndGather, theSampleRescueAtManyMoments) {
   const auto file =
       std::filesystem::path{AFTERBEAT_SOURCE_DIR} / "samples" / "ferry-terminal.resuslog";
   auto whole = readAnySource(file);
-  ASSERT_TRUE(whole) << whole.error().sentence;
+  ASSERT_TRUE(whole) << whole.error().sentence();
   whole->record.channels.clear();
   const auto wanted = shown(computeFigures(whole->record));
   EXPECT_THAT(wanted, testing::HasSubstr("shocks_delivered ok"));

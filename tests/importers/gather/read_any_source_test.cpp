@@ -17,7 +17,7 @@ TEST(ReadAnySource, tellsFormsApartByContent) {
   const ScratchFolder folder;
   const auto read = [&](const std::string& name) {
     auto result = readAnySource(folder.path() / name);
-    EXPECT_TRUE(result) << name << ": " << result.error().sentence;
+    EXPECT_TRUE(result) << name << ": " << result.error().sentence();
     return result.value_or(Imported{});
   };
   folder.write("a.txt", kLog);
@@ -43,7 +43,7 @@ TEST(ReadAnySource, whatCannotBeReadIsASentence) {
   const auto refusal = [&](const std::string& name) {
     const auto result = readAnySource(folder.path() / name);
     EXPECT_FALSE(result) << name;
-    return result ? std::string{} : result.error().sentence;
+    return result ? std::string{} : result.error().sentence();
   };
   EXPECT_THAT(refusal("gone"), HasSubstr("no such file"));
   EXPECT_THAT(refusal("."), HasSubstr("cannot be read"));

@@ -33,7 +33,7 @@ const char* const kNotes = "Zeit;Was;Wert;Bemerkung\n"
 TEST(RescueWithObserver, record424) {
   AFTERBEAT_NEEDS_REFERENCE_RECORDINGS();
   auto ecg = readAnySource(referenceRecordings() / "ecg" / "vfdb" / "424.hea");
-  ASSERT_TRUE(ecg) << ecg.error().sentence;
+  ASSERT_TRUE(ecg) << ecg.error().sentence();
   const auto result = gather(together({std::move(*ecg), "424.hea", std::string(64, 'a'), {}},
                                       notesSource("notes.csv", kNotes, Duration{})));
   EXPECT_EQ(said(result, Severity::error), "");

@@ -24,13 +24,13 @@ protected:
   }
   Imported imported(const std::string& name) {
     auto result = read(name);
-    EXPECT_TRUE(result) << result.error().sentence;
+    EXPECT_TRUE(result) << result.error().sentence();
     return result.value_or(Imported{});
   }
   std::string refusal(const std::string& name) {
     const auto result = read(name);
     EXPECT_FALSE(result);
-    return result ? std::string{} : result.error().sentence;
+    return result ? std::string{} : result.error().sentence();
   }
   static std::vector<std::string> sentences(const Imported& imported, Severity severity) {
     std::vector<std::string> found;

@@ -24,7 +24,7 @@ using testing::ElementsAre;
 
 Imported imported(const fs::path& path) {
   auto result = readWfdb(path);
-  EXPECT_TRUE(result) << path << ": " << result.error().sentence;
+  EXPECT_TRUE(result) << path << ": " << result.error().sentence();
   return result.value_or(Imported{});
 }
 

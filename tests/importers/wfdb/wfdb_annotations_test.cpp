@@ -138,7 +138,7 @@ TEST(WfdbRhythms, remarksBecomeMarksAndBeatsAreCounted) {
   EXPECT_EQ(std::get<entry::Mark>(entries[1].data).text, "Signal quality changes");
   ASSERT_EQ(problems.size(), 1U);
   EXPECT_EQ(problems[0].severity, Severity::info);
-  EXPECT_THAT(problems[0].args[0], testing::StartsWith("2 marks on single heart beats"));
+  EXPECT_THAT(sentence(problems[0]), testing::StartsWith("2 marks on single heart beats"));
 }
 
 TEST(WfdbRhythms, timesNoRecordCanHoldAreReported) {

@@ -14,7 +14,7 @@ using testing::HasSubstr;
 
 WfdbHeader parsed(std::string_view text, std::vector<Problem>& problems) {
   auto header = parseWfdbHeader(text, problems);
-  EXPECT_TRUE(header) << header.error().sentence;
+  EXPECT_TRUE(header) << header.error().sentence();
   return header.value_or(WfdbHeader{});
 }
 
@@ -22,7 +22,7 @@ std::string refusal(std::string_view text) {
   std::vector<Problem> problems;
   const auto header = parseWfdbHeader(text, problems);
   EXPECT_FALSE(header) << text;
-  return header ? std::string{} : header.error().sentence;
+  return header ? std::string{} : header.error().sentence();
 }
 
 TEST(WfdbHeader, everyFieldOfTheRecordLine) {
@@ -130,7 +130,7 @@ TEST(WfdbHeader, badSignalLinesAreReportedWithTheirNumber) {
 TEST(WfdbHeader, tooFewAndTooManySignalLines) {
   std::vector<Problem> few;
   EXPECT_FALSE(parsed("r 2 250 10\nr.dat 16\n", few).signals.at(0).valid);
-  EXPECT_THAT(few.at(0).args.at(0), HasSubstr("announces 2 signals and describes 1"));
+  EXPECT_THAT(sentence(few.at(0)), HasSubstr("announces 2 signals and describes 1"));
   std::vector<Problem> many;
   EXPECT_EQ(parsed("r 1 250 10\nr.dat 16\nr.dat 16\n", many).signals.size(), 1U);
   EXPECT_EQ(many.at(0).severity, Severity::info);
