@@ -2590,10 +2590,6 @@
         <translation>Zu viele für einzelne Punkte: Die Höhe einer Säule ist die Zahl der Aufzeichnungen dort, höchstens %1.</translation>
     </message>
     <message>
-        <source>Too many for single points: the darker a spot, the more records lie there, at most %1.</source>
-        <translation>Zu viele für einzelne Punkte: Je dunkler eine Stelle, desto mehr Aufzeichnungen liegen dort, höchstens %1.</translation>
-    </message>
-    <message>
         <source>d MMM yyyy</source>
         <extracomment>Days and months on an axis (Qt&apos;s letters).</extracomment>
         <translation>d. MMM yyyy</translation>
@@ -3029,6 +3025,276 @@
     <message>
         <source>%1 a minute</source>
         <translation>%1 pro Minute</translation>
+    </message>
+    <message>
+        <source>Too many for single points: the stronger the colour of a spot, the more records lie there, at most %1.</source>
+        <translation>Zu viele für einzelne Punkte: Je kräftiger die Farbe einer Stelle, desto mehr Aufzeichnungen liegen dort, höchstens %1.</translation>
+    </message>
+    <message>
+        <source>Share of records with %2 or more: %1</source>
+        <translation>Anteil der Aufzeichnungen mit mindestens %2: %1</translation>
+    </message>
+    <message>
+        <source>Share of records below %2: %1</source>
+        <translation>Anteil der Aufzeichnungen unter %2: %1</translation>
+    </message>
+    <message>
+        <source>Share of records with a shock</source>
+        <translation>Anteil der Aufzeichnungen mit Schock</translation>
+    </message>
+    <message>
+        <source>%1 for every %2</source>
+        <translation>%1 je %2</translation>
+    </message>
+    <message>
+        <source>%1 over time (%2)</source>
+        <translation>%1 im Verlauf (%2)</translation>
+    </message>
+    <message>
+        <source>No record has a day and a value.</source>
+        <translation>Keine Aufzeichnung hat einen Tag und einen Wert.</translation>
+    </message>
+    <message>
+        <source>Fewer than five points: they are drawn without a line.</source>
+        <translation>Weniger als fünf Punkte: Sie sind ohne Linie gezeichnet.</translation>
+    </message>
+    <message>
+        <source>one record</source>
+        <translation>eine Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>the records of a time</source>
+        <translation>die Aufzeichnungen eines Zeitraums</translation>
+    </message>
+    <message>
+        <source>middle of the points</source>
+        <translation>Mitte der Punkte</translation>
+    </message>
+    <message>
+        <source>mean</source>
+        <translation>Mittelwert</translation>
+    </message>
+    <message>
+        <source>limits of what chance explains</source>
+        <translation>Grenzen dessen, was Zufall erklärt</translation>
+    </message>
+    <message>
+        <source>fewer than five records</source>
+        <translation>weniger als fünf Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>more than chance explains</source>
+        <translation>mehr, als Zufall erklärt</translation>
+    </message>
+    <message>
+        <source>middle %1</source>
+        <translation>Mitte %1</translation>
+    </message>
+    <message>
+        <source>mean %1</source>
+        <translation>Mittelwert %1</translation>
+    </message>
+    <message>
+        <source>upper limit %1</source>
+        <translation>obere Grenze %1</translation>
+    </message>
+    <message>
+        <source>lower limit %1</source>
+        <translation>untere Grenze %1</translation>
+    </message>
+    <message>
+        <source>marked day</source>
+        <translation>markierter Tag</translation>
+    </message>
+    <message>
+        <source>%1, per minute</source>
+        <translation>%1, pro Minute</translation>
+    </message>
+    <message>
+        <source>%1, millimetres</source>
+        <translation>%1, Millimeter</translation>
+    </message>
+    <message>
+        <source>%1, joules</source>
+        <translation>%1, Joule</translation>
+    </message>
+    <message>
+        <source>records of no stated kind</source>
+        <translation>Aufzeichnungen ohne Angabe der Art</translation>
+    </message>
+    <message>
+        <source>rescues</source>
+        <translation>Einsätze</translation>
+    </message>
+    <message>
+        <source>drills</source>
+        <translation>Übungen</translation>
+    </message>
+    <message>
+        <source>tests</source>
+        <translation>Probeläufe</translation>
+    </message>
+    <message>
+        <source>1 record</source>
+        <translation>1 Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>%1 records</source>
+        <translation>%1 Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>TEST</source>
+        <translation>PROBELAUF</translation>
+    </message>
+    <message>
+        <source>record without a name</source>
+        <translation>Aufzeichnung ohne Namen</translation>
+    </message>
+    <message>
+        <source>Quarter %1, %2</source>
+        <extracomment>First the quarter (1 to 4), then the year.</extracomment>
+        <translation>%1. Quartal %2</translation>
+    </message>
+    <message>
+        <source>Day not recorded</source>
+        <translation>Tag nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>Site not recorded</source>
+        <translation>Standort nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>Team not recorded</source>
+        <translation>Team nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>All records</source>
+        <translation>Alle Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>%1 by site</source>
+        <translation>%1 nach Standort</translation>
+    </message>
+    <message>
+        <source>%1 by team</source>
+        <translation>%1 nach Team</translation>
+    </message>
+    <message>
+        <source>%1 by quarter</source>
+        <translation>%1 nach Quartal</translation>
+    </message>
+    <message>
+        <source>no value</source>
+        <translation>kein Wert</translation>
+    </message>
+    <message>
+        <source>%1: points only</source>
+        <translation>%1: nur Punkte</translation>
+    </message>
+    <message>
+        <source>%1, middle %2</source>
+        <translation>%1, Mitte %2</translation>
+    </message>
+    <message>
+        <source>%1; %2 without value</source>
+        <translation>%1; %2 ohne Wert</translation>
+    </message>
+    <message>
+        <source>%1, middle of %2: %3</source>
+        <translation>%1, Mitte von %2: %3</translation>
+    </message>
+    <message>
+        <source>%1: %2, points only</source>
+        <translation>%1: %2, nur Punkte</translation>
+    </message>
+    <message>
+        <source>%1 – %2.</source>
+        <translation>%1 – %2.</translation>
+    </message>
+    <message>
+        <source>middle half, as published</source>
+        <translation>mittlere Hälfte, wie veröffentlicht</translation>
+    </message>
+    <message>
+        <source>middle, as published</source>
+        <translation>Mitte, wie veröffentlicht</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>middle record, and how far it may be off (95 %)</source>
+        <translation>mittlere Aufzeichnung, und wie weit sie danebenliegen kann (95 %)</translation>
+    </message>
+    <message>
+        <source>No record has a value to draw.</source>
+        <translation>Keine Aufzeichnung hat einen Wert zum Zeichnen.</translation>
+    </message>
+    <message>
+        <source>From the call to the first shock (%1)</source>
+        <translation>Vom Notruf bis zum ersten Schock (%1)</translation>
+    </message>
+    <message>
+        <source>From device on to the first shock (%1)</source>
+        <translation>Vom Einschalten bis zum ersten Schock (%1)</translation>
+    </message>
+    <message>
+        <source>%1  %2 – %3</source>
+        <extracomment>A stage: its number, where it begins and where it ends.</extracomment>
+        <translation>%1  %2 – %3</translation>
+    </message>
+    <message>
+        <source>no first shock recorded</source>
+        <translation>kein erster Schock aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>several stages, moments between not recorded</source>
+        <translation>mehrere Abschnitte, Zeitpunkte dazwischen nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>Time a stage took</source>
+        <translation>Dauer eines Abschnitts</translation>
+    </message>
+    <message>
+        <source>Each point is one record. The middles of the stages do not add up to the middle of the whole: each stands on the records that have it.</source>
+        <translation>Jeder Punkt ist eine Aufzeichnung. Die Mitten der Abschnitte ergeben zusammen nicht die Mitte des Ganzen: Jede beruht auf den Aufzeichnungen, die sie haben.</translation>
+    </message>
+    <message>
+        <source>The whole</source>
+        <translation>Das Ganze</translation>
+    </message>
+    <message>
+        <source>middle record, and the middle half of all</source>
+        <translation>mittlere Aufzeichnung und die mittlere Hälfte aller</translation>
+    </message>
+    <message>
+        <source>No record gives a moment after the begin.</source>
+        <translation>Keine Aufzeichnung gibt einen Zeitpunkt nach dem Beginn.</translation>
+    </message>
+    <message>
+        <source>%1, record by record</source>
+        <translation>%1, Aufzeichnung für Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Time since the call</source>
+        <translation>Zeit seit dem Notruf</translation>
+    </message>
+    <message>
+        <source>Time since device on</source>
+        <translation>Zeit seit dem Einschalten</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>Each bar is one record, the latest at the top; its pieces are the stages, one after the other. What is not recorded is left open.</source>
+        <translation>Jeder Balken ist eine Aufzeichnung, die neueste oben; seine Stücke sind die Abschnitte nacheinander. Was nicht aufgezeichnet ist, bleibt offen.</translation>
+    </message>
+    <message>
+        <source>The latest %1 of %2 records are shown.</source>
+        <translation>Gezeigt sind die neuesten %1 von %2 Aufzeichnungen.</translation>
     </message>
 </context>
 <context>

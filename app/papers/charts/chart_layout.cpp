@@ -55,7 +55,13 @@ private:
       return std::clamp(0.42 * layout_.area.width(), 14 * size(), 24 * size());
     }
     const auto lanes = static_cast<double>(std::max<qsizetype>(1, chart_.y.names.size()));
-    return std::max(6 * size(), lanes * (chart_.bars.empty() ? 4.4 : 2) * size());
+    return std::max(6 * size(), lanes * laneSizes() * size());
+  }
+
+  /// Piles of many points are higher.
+  double laneSizes() const {
+    const auto lanes = static_cast<std::size_t>(std::max<qsizetype>(1, chart_.y.names.size()));
+    return !chart_.bars.empty() ? 2 : chart_.points.size() / lanes > 40 ? 5.6 : 4.4;
   }
 
   void add(ChartTextRole role, const QString& text, const QPointF& at,
@@ -66,6 +72,9 @@ private:
   double width(const QString& text, Weight weight = Weight::regular) const {
     return lettering_.width(text, size(), weight);
   }
+
+  /// Nothing is drawn: an axis would say nothing.
+  bool empty() const { return chart_.points.empty() && chart_.bars.empty(); }
 
   QString cut(const QString& text, double room, Weight weight = Weight::regular) const {
     return lettering_.elided(text, size(), weight, room);
@@ -91,7 +100,7 @@ private:
     if (!chart_.lanes()) {
       y_ += kLine * size();
       add(ChartTextRole::axis, chart_.y.title, {layout_.area.left(), y_ - 0.4 * size()});
-      y_ += 0.2 * size();
+      y_ += 0.6 * size();
     } else if (hasTopLabels()) {
       y_ += kLine * size();
     }
@@ -174,7 +183,7 @@ private:
       right = std::max(right, width(text));
     }
     right = std::min(right, kMostLabels * layout_.area.width());
-    plot.adjust(left, 0, right > 0 ? -right - 0.8 * size() : -size(), 0);
+    plot.adjust(left, 0, right > 0 ? -right - 0.8 * size() : -2.2 * size(), 0);
   }
 
   QStringList rightLabels() const {
@@ -202,7 +211,7 @@ private:
     for (const ChartTick& tick : layout_.x.ticks) {
       const double wide = width(tick.text);
       const double x = layout_.xAt(tick.at) - wide / 2;
-      if (x > last && x + wide < layout_.area.right() + size()) {
+      if (x > last && x + wide <= layout_.area.right() + 1 && !empty()) {
         add(ChartTextRole::tick, tick.text, {x, plot.bottom() + 1.2 * size()});
         last = x + wide + size() / 2;
       }
@@ -218,6 +227,9 @@ private:
       return;
     }
     for (const ChartTick& tick : layout_.y.ticks) {
+      if (empty()) {
+        break;
+      }
       add(ChartTextRole::tick, tick.text,
           {plot.left() - 0.5 * size() - width(tick.text),
            layout_.yAt(tick.at, false) + 0.36 * size()});
@@ -292,7 +304,7 @@ private:
       }
       if (line.labelAtBegin) {
         const QPointF begin = line.corners.front();
-        add(ChartTextRole::label, line.label,
+        add(ChartTextRole::inside, line.label,
             {layout_.xAt(begin.x()) + 0.3 * size(), layout_.yAt(begin.y(), false) - 0.4 * size()});
       } else {
         labels.push_back({layout_.yAt(line.corners.back().y(), false), line.label});
@@ -337,8 +349,8 @@ private:
         chart_.lanes()
             ? QT_TRANSLATE_NOOP("Papers", "Too many for single points: a column's height is the "
                                           "number of records there, at most %1.")
-            : QT_TRANSLATE_NOOP("Papers", "Too many for single points: the darker a spot, the more "
-                                          "records lie there, at most %1.");
+            : QT_TRANSLATE_NOOP("Papers", "Too many for single points: the stronger the colour of "
+                                          "a spot, the more records lie there, at most %1.");
     add(ChartTextRole::key, cut(chart_.words(english).arg(most), layout_.area.width()),
         {layout_.area.left(), foot_ + 1.02 * size()});
   }
@@ -362,7 +374,7 @@ private:
   }
 
   void placeEmpty() {
-    if (!chart_.points.empty() || !chart_.bars.empty() || chart_.emptyText.isEmpty()) {
+    if (!empty() || chart_.emptyText.isEmpty()) {
       return;
     }
     double y = layout_.plot.center().y();

@@ -15,6 +15,8 @@ enum class ChartTextRole : std::uint8_t {
   lane,
   note,
   label,
+  /// Within the plot: on a ground of its own.
+  inside,
   key,
   sentence,
   empty,

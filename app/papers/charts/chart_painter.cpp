@@ -72,6 +72,9 @@ void ChartPainter::paintGround() {
   painter_.setPen(pen(look_.grid, 0.07));
   if (lanes) {
     for (const ChartTick& tick : layout_.x.ticks) {
+      if (chart_.points.empty() && chart_.bars.empty()) {
+        break;
+      }
       const double x = layout_.xAt(tick.at);
       painter_.drawLine(QPointF(x, plot.top()), QPointF(x, plot.bottom()));
     }
@@ -205,18 +208,12 @@ void ChartPainter::paintPoints() {
 }
 
 void ChartPainter::paintSummary(double y, double from, double to, double median) {
-  const double cap = 0.28 * layout_.size;
-  painter_.setPen(pen(look_.centre, 0.14));
-  painter_.drawLine(QPointF(from, y), QPointF(to, y));
-  painter_.drawLine(QPointF(from, y - cap), QPointF(from, y + cap));
-  painter_.drawLine(QPointF(to, y - cap), QPointF(to, y + cap));
-  const double half = 0.45 * layout_.size;
-  painter_.setPen(pen(look_.paper, 0.08));
-  painter_.setBrush(look_.centre);
-  painter_.drawPolygon(QPolygonF({{median, y - 1.2 * half},
-                                  {median + 0.5 * half, y},
-                                  {median, y + 1.2 * half},
-                                  {median - 0.5 * half, y}}));
+  const double half = 0.26 * layout_.size;
+  painter_.setPen(pen(look_.centre, 0.07));
+  painter_.setBrush(mixed(look_.paper, look_.centre, 0.22));
+  painter_.drawRect(QRectF(from, y - half, std::max(0.0, to - from), 2 * half));
+  painter_.setPen(pen(look_.centre, 0.24));
+  painter_.drawLine(QPointF(median, y - 2 * half), QPointF(median, y + 2 * half));
 }
 
 void ChartPainter::paintSummaries() {
@@ -322,6 +319,12 @@ void ChartPainter::paintTexts(const Lettering& lettering) {
   for (const ChartText& text : layout_.texts) {
     const bool faint = text.role == ChartTextRole::axis || text.role == ChartTextRole::tick ||
                        text.role == ChartTextRole::note || text.role == ChartTextRole::key;
+    if (text.role == ChartTextRole::inside) {
+      const double wide = lettering.width(text.text, text.size, text.weight);
+      painter_.fillRect(QRectF(text.at.x() - 0.2 * text.size, text.at.y() - 0.9 * text.size,
+                               wide + 0.4 * text.size, 1.15 * text.size),
+                        look_.paper);
+    }
     lettering.paint(painter_, text.at, text.text, text.size, text.weight,
                     faint ? look_.faintInk : look_.ink);
   }

@@ -27,6 +27,8 @@ const char* nameOf(ChartTextRole role) {
     return "note";
   case ChartTextRole::label:
     return "label";
+  case ChartTextRole::inside:
+    return "inside";
   case ChartTextRole::key:
     return "key";
   case ChartTextRole::sentence:

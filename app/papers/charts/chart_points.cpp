@@ -94,7 +94,7 @@ void placeInLanes(const Chart& chart, ChartLayout& layout) {
                                                       : a < b;
       });
     }
-    for (const double share : {0.32, 0.25, 0.18, 0.12}) {
+    for (const double share : {0.32, 0.26, 0.2, 0.15}) {
       if (pileUp(chart, layout, lanes, share * layout.size)) {
         return;
       }
