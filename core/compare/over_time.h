@@ -66,11 +66,11 @@ struct MarkedStep {
 };
 
 struct OverTimeSettings {
-  ChartSubject subject;
+  ChartSubject subject = ValueOf{};
   /// For a `ValueOf`: run or individuals; the others have their own.
   ChartKind chart = ChartKind::run;
   Period period = Period::record;
-  std::vector<MarkedStep> steps;
+  std::vector<MarkedStep> steps = {};
   /// Empty: the program's choice for the kind of chart.
   SignalRules rules = {};
 };

@@ -1,0 +1,139 @@
+#include "samples/season/made_season.h"
+#include "tests/core/compare/told_season.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <sstream>
+
+namespace afterbeat {
+namespace {
+
+ToldSeason threeRecords() {
+  ToldSeason told;
+  RecordFacts a;
+  a.kind = RecordKind::rescue;
+  a.site = "Fährhafen, östlicher Steg";
+  a.team = "Pier guard";
+  a.device = "L-21";
+  a.file = "2026-03-14-a.resuslog";
+  a.id = "urn:uuid:11112222-0000-4000-8000-000000000001";
+  a.day = day(3, 14);
+  a.hadShock = true;
+  a.longestPauseCause = PauseCause::shock;
+  told.add(a);
+  RecordFacts b;
+  b.kind = RecordKind::drill;
+  b.site = "North boathouse";
+  b.day = day(4, 17);
+  b.hadShock = false;
+  b.longestPauseCause = PauseCause::breathsLong;
+  told.add(b);
+  told.add({});
+  return told;
+}
+
+Chosen typed(ToldSeason& told, const std::string& words) {
+  Filter filter;
+  filter.words = words;
+  return matching(told.season(), filter);
+}
+
+TEST(Filter, NothingTypedIsEverything) {
+  auto told = threeRecords();
+  EXPECT_EQ(matching(told.season(), {}), told.all());
+  EXPECT_EQ(typed(told, "  \t "), told.all());
+}
+
+TEST(Filter, AllWordsMustBeFoundInAnyField) {
+  auto told = threeRecords();
+  EXPECT_EQ(typed(told, "pier l-21"), Chosen{0});
+  EXPECT_EQ(typed(told, "pier boathouse"), Chosen{});
+  EXPECT_EQ(typed(told, "urn:uuid:1111"), Chosen{0});
+  EXPECT_EQ(typed(told, "drill"), Chosen{1});
+  EXPECT_EQ(typed(told, "long"), Chosen{1}); // the cause: long breaths
+  EXPECT_EQ(typed(told, "2026-04"), Chosen{1});
+  EXPECT_EQ(typed(told, "not stated"), Chosen{2});
+}
+
+TEST(Filter, LetterCaseDoesNotMatterNorDoUmlauts) {
+  auto told = threeRecords();
+  EXPECT_EQ(typed(told, "FÄHRHAFEN ÖSTLICHER"), Chosen{0});
+  EXPECT_EQ(typed(told, "fährhafen"), Chosen{0});
+  EXPECT_EQ(typed(told, "BOATHouse"), Chosen{1});
+  std::string folded;
+  appendFolded(folded, "ÀÉÞ×ŸŁŽ ΣΩ ДЁ ß \xC3");
+  EXPECT_EQ(folded, "àéþ×ÿłž σω дё ß \xC3");
+}
+
+TEST(Filter, AWordDoesNotReachFromOneFieldIntoTheNext) {
+  auto told = threeRecords();
+  EXPECT_EQ(typed(told, "stegpier"), Chosen{});
+}
+
+TEST(Filter, WordsOfAnotherLanguage) {
+  auto told = threeRecords();
+  FilterWords german;
+  german.kinds = {"Einsatz", "Übung", "Test", "Art nicht angegeben"};
+  Filter filter;
+  filter.words = "übung";
+  EXPECT_EQ(matching(told.season(), filter, german), Chosen{1});
+}
+
+TEST(Filter, WhatIsNotKnownIsInNoChoice) {
+  auto told = threeRecords();
+  Filter shock, noShock, period, cause, nowhere;
+  shock.hadShock = true;
+  noShock.hadShock = false;
+  period.firstDay = day(3, 14);
+  period.lastDay = day(4, 16);
+  cause.longestPauseCause = PauseCause::shock;
+  nowhere.site = "";
+  EXPECT_EQ(matching(told.season(), shock), Chosen{0});
+  EXPECT_EQ(matching(told.season(), noShock), Chosen{1});
+  EXPECT_EQ(matching(told.season(), period), Chosen{0});
+  EXPECT_EQ(matching(told.season(), cause), Chosen{0});
+  EXPECT_EQ(matching(told.season(), nowhere), Chosen{2});
+}
+
+/// Every field and every word tried on its own, in ASCII.
+bool plainMatch(const RecordFacts& r, const std::string& words) {
+  const auto lower = [](std::string s) {
+    std::transform(s.begin(), s.end(), s.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    return s;
+  };
+  std::istringstream typedWords(lower(words));
+  for (std::string word; typedWords >> word;) {
+    const bool found = lower(r.site).find(word) != std::string::npos ||
+                       lower(r.team).find(word) != std::string::npos ||
+                       lower(r.device).find(word) != std::string::npos ||
+                       lower(r.file).find(word) != std::string::npos ||
+                       lower(r.id).find(word) != std::string::npos ||
+                       (r.kind == RecordKind::drill && std::string("drill").find(word) == 0);
+    if (!found) {
+      return false;
+    }
+  }
+  return true;
+}
+
+TEST(Filter, EqualsThePlainWayOnASeason) {
+  samples::SeasonPlan plan;
+  plan.records = 600;
+  const samples::MadeSeason made(plan, {MeasureId::timeOn});
+  for (const char* words : {"boat", "NORTH l-4", "000012", "drill ferry", "crew east", "c0ffee"}) {
+    Chosen expected;
+    for (std::uint32_t i = 0; i < plan.records; ++i) {
+      if (plainMatch(made.records()[i], words)) {
+        expected.push_back(i);
+      }
+    }
+    Filter filter;
+    filter.words = words;
+    EXPECT_EQ(matching(made.season(), filter), expected) << words;
+  }
+}
+
+} // namespace
+} // namespace afterbeat

@@ -1,0 +1,150 @@
+#include "core/compare/spread.h"
+
+#include "core/compare/companions.h"
+#include "tests/core/compare/told_season.h"
+
+#include <gtest/gtest.h>
+
+namespace afterbeat {
+namespace {
+
+constexpr auto kPause = MeasureId::preShockPauseMedian;
+
+/// Six records of each of two sites, 1 to 6 s and 11 to 16 s; two of a third; two without a value.
+ToldSeason fourSites() {
+  ToldSeason told;
+  for (int i = 1; i <= 6; ++i) {
+    told.rescue("pier", day(1, 1), {{kPause, i}});
+    told.rescue("Boathouse", day(5, 1), {{kPause, 10 + i}});
+  }
+  told.rescue("Jetty", day(5, 2), {{kPause, 3}});
+  told.rescue("Jetty", day(5, 2), {{kPause, 4}});
+  told.rescue("pier", day(5, 2));
+  told.rescue("", {});
+  return told;
+}
+
+std::string wordsOf(const Spread& spread) {
+  return told(words(spread));
+}
+
+TEST(Spread, KindsAreNotMixed) {
+  auto told = fourSites();
+  told.add({}, {{kPause, 1}});
+  told.rescue("pier", {}).kind = RecordKind::drill;
+  const auto refused = spread(told.season(), told.all(), kPause, GroupBy::site);
+  ASSERT_FALSE(refused.has_value());
+  EXPECT_EQ(refused.error().why, Refusal::Why::mixedKinds);
+  EXPECT_EQ(refused.error().kinds,
+            (std::vector<KindCount>{
+                {RecordKind::rescue, 16}, {RecordKind::drill, 1}, {std::nullopt, 1}}));
+  EXPECT_TRUE(spread(told.season(), ofKind(told.season(), told.all(), RecordKind::drill), kPause,
+                     GroupBy::site));
+}
+
+TEST(Spread, GroupsByNameAndWhatIsNotRecordedLast) {
+  auto told = fourSites();
+  const auto found = spread(told.season(), told.all(), kPause, GroupBy::site).value();
+  ASSERT_EQ(found.groups.size(), 4U);
+  EXPECT_EQ(found.groups[0].name, "Boathouse");
+  EXPECT_EQ(found.groups[1].name, "Jetty");
+  EXPECT_EQ(found.groups[2].name, "pier");
+  EXPECT_EQ(found.groups[3].name, "");
+  EXPECT_EQ(found.kind, RecordKind::rescue);
+}
+
+TEST(Spread, FewerThanFiveArePointsOnly) {
+  auto told = fourSites();
+  const auto found = spread(told.season(), told.all(), kPause, GroupBy::site).value();
+  const SpreadGroup& jetty = found.groups[1];
+  EXPECT_TRUE(jetty.tooFew);
+  EXPECT_EQ(jetty.points.size(), 2U);
+  EXPECT_EQ(jetty.points[1].place, 13U);
+  EXPECT_FALSE(jetty.quartiles || jetty.interval || jetty.against);
+  EXPECT_EQ(inEnglish(words(found, jetty)), "Too few records for a middle and its interval: 2.");
+}
+
+TEST(Spread, MissingIsCountedAndNamed) {
+  auto told = fourSites();
+  told.cell(14, kPause).status = Status::notApplicable;
+  const auto found = spread(told.season(), told.all(), kPause, GroupBy::site).value();
+  EXPECT_EQ(found.missing, (Missing{1, 1}));
+  EXPECT_EQ(found.groups[2].missing, (Missing{0, 1}));
+  EXPECT_EQ(found.groups[3].missing, (Missing{1, 0}));
+  const std::string text = wordsOf(found);
+  EXPECT_NE(text.find("Records in which it is not recorded: 1."), std::string::npos) << text;
+  EXPECT_NE(text.find("Records to which it does not apply: 1."), std::string::npos) << text;
+}
+
+TEST(Spread, MedianQuartilesAndInterval) {
+  auto told = fourSites();
+  const auto found = spread(told.season(), told.all(), kPause, GroupBy::site).value();
+  const SpreadGroup& pier = found.groups[2];
+  ASSERT_TRUE(pier.quartiles && pier.interval);
+  EXPECT_DOUBLE_EQ(pier.quartiles->median, 3.5);
+  EXPECT_DOUBLE_EQ(pier.quartiles->low, 2.25);
+  EXPECT_DOUBLE_EQ(pier.quartiles->high, 4.75);
+  EXPECT_LE(pier.interval->low, 2);
+  EXPECT_GE(pier.interval->high, 5);
+}
+
+TEST(Spread, NamesTheGroupThatDiffers) {
+  auto told = fourSites();
+  const auto found = spread(told.season(), told.all(), kPause, GroupBy::site).value();
+  ASSERT_TRUE(found.groups[0].against && found.groups[2].against);
+  EXPECT_TRUE(found.groups[0].against->clear);
+  EXPECT_DOUBLE_EQ(found.groups[0].against->medianHere, 13.5);
+  EXPECT_DOUBLE_EQ(found.groups[0].against->medianOthers, 3.5); // 1 2 3 3 4 4 5 6
+  EXPECT_EQ(found.groups[0].against->others, 8U);
+  EXPECT_NE(wordsOf(found).find("Boathouse: the middle record has 13.5 s, elsewhere it has 3.5 s"),
+            std::string::npos)
+      << wordsOf(found);
+}
+
+TEST(Spread, QuartersInTimeWithoutComparison) {
+  auto told = fourSites();
+  const auto found = spread(told.season(), told.all(), kPause, GroupBy::quarter).value();
+  ASSERT_EQ(found.groups.size(), 3U);
+  EXPECT_EQ(found.groups[0].quarter, (Quarter{2026, 1}));
+  EXPECT_EQ(found.groups[1].quarter, (Quarter{2026, 2}));
+  EXPECT_FALSE(found.groups[2].quarter);
+  EXPECT_FALSE(found.groups[0].against);
+  EXPECT_EQ(quarterOf(day(12, 31)), (Quarter{2026, 4}));
+  EXPECT_EQ(quarterOf(day(9, 30)), (Quarter{2026, 3}));
+}
+
+TEST(Spread, FractionDoesNotStandAlone) {
+  ToldSeason told;
+  for (int i = 0; i < 6; ++i) {
+    told.rescue("pier", day(1, 1),
+                {{MeasureId::chestCompressionFraction, 0.8}, {MeasureId::arrestTime, 600.0 + i}});
+  }
+  const auto found =
+      spread(told.season(), told.all(), MeasureId::chestCompressionFraction, GroupBy::site).value();
+  ASSERT_EQ(found.groups[0].beside.size(), 2U);
+  EXPECT_EQ(found.groups[0].beside[0].measure, MeasureId::arrestTime);
+  EXPECT_EQ(found.groups[0].beside[0].median, 602.5);
+  EXPECT_EQ(found.groups[0].beside[1].measure, MeasureId::shocksDelivered);
+  EXPECT_EQ(found.groups[0].beside[1].records, 0U);
+  EXPECT_FALSE(found.groups[0].beside[1].median);
+  EXPECT_TRUE(neverAlone(MeasureId::compressionRate).empty());
+}
+
+TEST(Spread, PublishedBandForRescuesAlone) {
+  auto told = fourSites();
+  auto found = spread(told.season(), told.all(), kPause, GroupBy::site).value();
+  ASSERT_TRUE(referenceWords(found));
+  EXPECT_NE(inEnglish(*referenceWords(found)).find("middle 15.0 s"), std::string::npos);
+  found.kind = RecordKind::drill;
+  EXPECT_FALSE(referenceWords(found));
+}
+
+TEST(Spread, OfNothing) {
+  ToldSeason told;
+  const auto found = spread(told.season(), {}, kPause, GroupBy::site).value();
+  EXPECT_TRUE(found.groups.empty());
+  EXPECT_EQ(words(found).size(), 1U);
+}
+
+} // namespace
+} // namespace afterbeat
