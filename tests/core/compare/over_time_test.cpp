@@ -227,7 +227,7 @@ TEST(OverTime, CountedSharesAreWeightedAndNeedTheirCounts) {
   const OverTimeSettings settings{CountedShare{kShare}, ChartKind::shares, Period::month};
   const auto refused = overTime(told.season(), told.all(), settings);
   ASSERT_FALSE(refused.has_value());
-  EXPECT_EQ(refused.error().why, Refusal::Why::noCounts);
+  EXPECT_EQ(refused.error().why, SeasonRefusal::Why::noCounts);
   told.cell(0, kShare).of = 300;
   told.cell(1, kShare).of = 100;
   EXPECT_DOUBLE_EQ(chartOf(told, settings).points[0].value, 0.625);

@@ -34,7 +34,7 @@ TEST(Spread, KindsAreNotMixed) {
   told.rescue("pier", {}).kind = RecordKind::drill;
   const auto refused = spread(told.season(), told.all(), kPause, GroupBy::site);
   ASSERT_FALSE(refused.has_value());
-  EXPECT_EQ(refused.error().why, Refusal::Why::mixedKinds);
+  EXPECT_EQ(refused.error().why, SeasonRefusal::Why::mixedKinds);
   EXPECT_EQ(refused.error().kinds,
             (std::vector<KindCount>{
                 {RecordKind::rescue, 16}, {RecordKind::drill, 1}, {std::nullopt, 1}}));
