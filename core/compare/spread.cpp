@@ -131,13 +131,14 @@ AllValues ascending(const std::vector<SpreadGroup>& groups) {
   return split;
 }
 
-/// The median of `others` values that are not of group `g`.
-double medianWithout(const AllValues& all, int g, std::size_t others) {
+/// The median of the values that are of a group still in the pool, and not of group `g`.
+double medianWithout(const AllValues& all, const std::vector<bool>& inPool, int g,
+                     std::size_t others) {
   const std::size_t upper = others / 2, lower = (others - 1) / 2;
   std::size_t seen = 0;
   double below = 0;
   for (std::size_t i = 0; i < all.values.size(); ++i) {
-    if (all.group[i] == g) {
+    if (all.group[i] == g || !inPool[static_cast<std::size_t>(all.group[i])]) {
       continue;
     }
     below = seen == lower ? all.values[i] : below;
@@ -148,30 +149,102 @@ double medianWithout(const AllValues& all, int g, std::size_t others) {
   return below;
 }
 
-/// Compares each group that has enough values with all other values.
-void compare(std::vector<SpreadGroup>& groups) {
-  const AllValues all = ascending(groups);
-  std::vector<std::size_t> compared;
-  for (std::size_t g = 0; g < groups.size(); ++g) {
-    const std::size_t others = all.values.size() - groups[g].points.size();
-    if (!groups[g].tooFew && others >= kLeastForSummary) {
-      compared.push_back(g);
+/// Groups that are held against each other; those found to differ leave it.
+class Pool {
+public:
+  explicit Pool(std::vector<SpreadGroup>& groups)
+      : groups_(groups), all_(ascending(groups)), inPool_(groups.size(), true) {}
+
+  /// Compares each group that has enough values with the others in the pool, and takes out the one
+  /// that differs most clearly; false: none does, or this is the last round.
+  bool round(bool last) {
+    const auto compared = comparedGroups();
+    if (compared.empty()) {
+      return false;
     }
+    const auto corrected = chancesOf(compared);
+    for (std::size_t i = 0; i < compared.size(); ++i) {
+      note(compared[i], corrected[i]);
+    }
+    const auto least = std::min_element(corrected.begin(), corrected.end());
+    if (last || *least >= kClearChance || groupsLeft() <= 2) {
+      return false;
+    }
+    inPool_[compared[static_cast<std::size_t>(least - corrected.begin())]] = false;
+    // Those that stay are asked again among themselves.
+    for (const std::size_t g : compared) {
+      if (inPool_[g]) {
+        groups_[g].against.reset();
+      }
+    }
+    return true;
   }
-  const auto chances =
-      rankTestAgainstOthers(all.values, all.group, static_cast<int>(groups.size()));
-  std::vector<double> asked;
-  for (const std::size_t g : compared) {
-    asked.push_back(chances[g]);
+
+private:
+  [[nodiscard]] std::size_t groupsLeft() const {
+    std::size_t left = 0;
+    for (std::size_t g = 0; g < groups_.size(); ++g) {
+      left += inPool_[g] && !groups_[g].points.empty() ? 1U : 0U;
+    }
+    return left;
   }
-  // Of two groups each is the other's others: one comparison, not two.
-  const auto corrected = groups.size() == 2 ? asked : holm(asked);
-  for (std::size_t i = 0; i < compared.size(); ++i) {
-    SpreadGroup& group = groups[compared[i]];
-    const std::size_t others = all.values.size() - group.points.size();
+
+  [[nodiscard]] std::size_t valuesLeft() const {
+    std::size_t left = 0;
+    for (std::size_t g = 0; g < groups_.size(); ++g) {
+      left += inPool_[g] ? groups_[g].points.size() : 0;
+    }
+    return left;
+  }
+
+  [[nodiscard]] std::vector<std::size_t> comparedGroups() const {
+    std::vector<std::size_t> compared;
+    const std::size_t values = valuesLeft();
+    for (std::size_t g = 0; g < groups_.size(); ++g) {
+      const bool enough = values - groups_[g].points.size() >= kLeastForSummary;
+      if (inPool_[g] && !groups_[g].tooFew && enough) {
+        compared.push_back(g);
+      }
+    }
+    return compared;
+  }
+
+  [[nodiscard]] std::vector<double> chancesOf(const std::vector<std::size_t>& compared) const {
+    std::vector<int> group = all_.group;
+    for (int& g : group) {
+      g = inPool_[static_cast<std::size_t>(g)] ? g : -1;
+    }
+    const auto chances =
+        rankTestAgainstOthers(all_.values, group, static_cast<int>(groups_.size()));
+    std::vector<double> asked;
+    for (const std::size_t g : compared) {
+      asked.push_back(chances[g]);
+    }
+    // Of two groups each is the other's others: one comparison, not two.
+    return groupsLeft() == 2 ? asked : holm(asked);
+  }
+
+  void note(std::size_t g, double chance) {
+    SpreadGroup& group = groups_[g];
+    const std::size_t others = valuesLeft() - group.points.size();
     group.against = AgainstOthers{group.quartiles->median,
-                                  medianWithout(all, static_cast<int>(compared[i]), others), others,
-                                  corrected[i], corrected[i] < kClearChance};
+                                  medianWithout(all_, inPool_, static_cast<int>(g), others), others,
+                                  chance, chance < kClearChance};
+  }
+
+  std::vector<SpreadGroup>& groups_;
+  AllValues all_;
+  std::vector<bool> inPool_;
+};
+
+/// So many groups are taken out one by one; of more the rest is named as the last round finds it.
+constexpr int kRounds = 5;
+
+/// Were every group held against all others, one slow site would make all the others "faster than
+/// elsewhere". So the one that differs most is taken out before the rest is asked again.
+void compare(std::vector<SpreadGroup>& groups) {
+  Pool pool(groups);
+  for (int taken = 0; pool.round(taken == kRounds); ++taken) {
   }
 }
 

@@ -30,7 +30,9 @@ struct Beside {
   std::optional<double> median;
 };
 
-/// A group's values against those of all other groups together.
+/// A group's values against those of the other groups together, without the groups that were found
+/// to differ more clearly before: otherwise one slow site would make all others "faster than
+/// elsewhere".
 struct AgainstOthers {
   double medianHere = 0, medianOthers = 0;
   std::size_t others = 0;
@@ -56,7 +58,7 @@ struct SpreadGroup {
   bool tooFew = false;
   std::optional<Quartiles> quartiles;
   std::optional<MedianInterval> interval;
-  /// For sites and teams with enough values where another group has values.
+  /// For sites and teams with enough values where enough others are left to compare with.
   std::optional<AgainstOthers> against;
   std::vector<Beside> beside;
 };

@@ -4,6 +4,9 @@
 namespace afterbeat {
 namespace {
 
+/// So many groups that differ get a sentence of their own.
+constexpr std::size_t kNamed = 6;
+
 Amount count(std::size_t n) {
   return {static_cast<double>(n), AmountKind::count};
 }
@@ -48,15 +51,18 @@ Saying clearDifference(const Spread& spread, const SpreadGroup& group) {
 
 std::vector<Saying> words(const Spread& spread) {
   std::vector<Saying> all{whatIsShown(spread)};
-  bool compared = false, clear = false;
+  bool compared = false;
+  std::size_t clear = 0;
   for (const SpreadGroup& group : spread.groups) {
     compared = compared || group.against.has_value();
-    if (group.against && group.against->clear) {
-      clear = true;
+    if (group.against && group.against->clear && ++clear <= kNamed) {
       all.push_back(clearDifference(spread, group));
     }
   }
-  if (compared && !clear) {
+  if (clear > kNamed) {
+    all.push_back({"Groups that differ as well: %1.", {count(clear - kNamed)}});
+  }
+  if (compared && clear == 0) {
     all.push_back({"No group differs from the others by more than chance explains. In few records "
                    "a real difference can go unseen.",
                    {}});

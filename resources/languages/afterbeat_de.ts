@@ -3296,6 +3296,10 @@
         <source>The latest %1 of %2 records are shown.</source>
         <translation>Gezeigt sind die neuesten %1 von %2 Aufzeichnungen.</translation>
     </message>
+    <message>
+        <source>Groups that differ as well: %1.</source>
+        <translation>Gruppen, die sich ebenfalls unterscheiden: %1.</translation>
+    </message>
 </context>
 <context>
     <name>WaveMarks</name>

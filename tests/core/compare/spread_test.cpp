@@ -91,7 +91,8 @@ TEST(Spread, MedianQuartilesAndInterval) {
 TEST(Spread, NamesTheGroupThatDiffers) {
   auto told = fourSites();
   const auto found = spread(told.season(), told.all(), kPause, GroupBy::site).value();
-  ASSERT_TRUE(found.groups[0].against && found.groups[2].against);
+  ASSERT_TRUE(found.groups[0].against);
+  EXPECT_FALSE(found.groups[2].against); // of the rest there are too few to compare with
   EXPECT_TRUE(found.groups[0].against->clear);
   EXPECT_DOUBLE_EQ(found.groups[0].against->medianHere, 13.5);
   EXPECT_DOUBLE_EQ(found.groups[0].against->medianOthers, 3.5); // 1 2 3 3 4 4 5 6
@@ -99,6 +100,48 @@ TEST(Spread, NamesTheGroupThatDiffers) {
   EXPECT_NE(wordsOf(found).find("Boathouse: the middle record has 13.5 s, elsewhere it has 3.5 s"),
             std::string::npos)
       << wordsOf(found);
+}
+
+TEST(Spread, OneSlowSiteDoesNotMakeTheOthersFast) {
+  ToldSeason told;
+  for (int i = 0; i < 40; ++i) {
+    const double value = 10 + i % 10;
+    told.rescue("a", day(1, 1), {{kPause, value}});
+    told.rescue("b", day(1, 1), {{kPause, value}});
+    told.rescue("c", day(1, 1), {{kPause, value + 20}});
+  }
+  const auto found = spread(told.season(), told.all(), kPause, GroupBy::site).value();
+  EXPECT_TRUE(found.groups[2].against->clear);
+  EXPECT_EQ(found.groups[2].against->others, 80U);
+  EXPECT_FALSE(found.groups[0].against->clear);
+  EXPECT_EQ(found.groups[0].against->others, 40U);
+  EXPECT_DOUBLE_EQ(found.groups[0].against->medianOthers, 14.5);
+}
+
+TEST(Spread, ManyThatDifferAreAllCompared) {
+  ToldSeason told;
+  for (int site = 0; site < 12; ++site) {
+    for (int i = 0; i < 30; ++i) {
+      told.rescue(std::string(1, static_cast<char>('a' + site)), day(1, 1),
+                  {{kPause, 100 * site + i}});
+    }
+  }
+  const auto found = spread(told.season(), told.all(), kPause, GroupBy::site).value();
+  for (const SpreadGroup& group : found.groups) {
+    EXPECT_TRUE(group.against) << group.name;
+  }
+  EXPECT_NE(wordsOf(found).find("Groups that differ as well: "), std::string::npos);
+}
+
+TEST(Spread, OfTwoGroupsEachIsTheOthersOther) {
+  ToldSeason told;
+  for (int i = 0; i < 8; ++i) {
+    told.rescue("a", day(1, 1), {{kPause, i}});
+    told.rescue("b", day(1, 1), {{kPause, i + 20}});
+  }
+  const auto found = spread(told.season(), told.all(), kPause, GroupBy::site).value();
+  EXPECT_TRUE(found.groups[0].against->clear && found.groups[1].against->clear);
+  EXPECT_DOUBLE_EQ(found.groups[0].against->chance, found.groups[1].against->chance);
 }
 
 TEST(Spread, QuartersInTimeWithoutComparison) {
