@@ -1,0 +1,166 @@
+#include "app/archive/database.h"
+
+#include "core/bytes/byte_source.h"
+
+#include <QCoreApplication>
+#include <QSqlError>
+
+#include <atomic>
+#include <filesystem>
+
+#include <fmt/format.h>
+
+namespace afterbeat::archive {
+
+namespace {
+
+/// How long a writer waits for another, ms.
+constexpr int kPatienceMs = 60'000;
+
+QString freshName() {
+  static std::atomic<unsigned> counter = 0;
+  return QStringLiteral("archive-%1").arg(++counter);
+}
+
+[[noreturn]] void fail(const QSqlError& error, const QString& what) {
+  QString why = error.databaseText().trimmed();
+  if (why.isEmpty()) {
+    why = error.driverText().trimmed();
+  }
+  throw ArchiveFailure(fmt::format("{}: {}.", what.toStdString(),
+                                   why.section(QLatin1Char('\n'), 0, 0).toStdString()));
+}
+
+ServiceFacts lookUp(const std::string& service) {
+  ArchiveError last{"There is no service file of PostgreSQL (~/.pg_service.conf)."};
+  for (const std::filesystem::path& path : serviceFiles()) {
+    auto source = openFile(path);
+    if (!source) {
+      continue;
+    }
+    const auto text = readAll(**source, 1 << 20);
+    const auto facts = serviceIn(text ? *text : std::string(), service);
+    if (facts) {
+      return *facts;
+    }
+    last = facts.error();
+  }
+  throw ArchiveFailure(last.sentence);
+}
+
+} // namespace
+
+Database::Database(const ArchivePlace& place, Access access) : place_(place), name_(freshName()) {
+  // The drivers are plugins, which need the place of a program.
+  Q_ASSERT(QCoreApplication::instance() != nullptr);
+  database_ = QSqlDatabase::addDatabase(
+      place.shared ? QStringLiteral("QPSQL") : QStringLiteral("QSQLITE"), name_);
+  try {
+    connect(access);
+  } catch (...) {
+    database_ = QSqlDatabase();
+    QSqlDatabase::removeDatabase(name_);
+    throw;
+  }
+}
+
+Database::~Database() {
+  database_.close();
+  database_ = QSqlDatabase();
+  QSqlDatabase::removeDatabase(name_);
+}
+
+void Database::connect(Access access) {
+  if (!database_.isValid()) {
+    throw ArchiveFailure(place_.shared ? "Shared archives need the package libqt6sql6-psql."
+                                       : "Archives need the package libqt6sql6-sqlite.");
+  }
+  if (place_.shared) {
+    database_.setConnectOptions(
+        QString::fromStdString(connectOptions(place_.name, lookUp(place_.name))));
+  } else {
+    std::error_code error;
+    if (access != Access::create && !std::filesystem::exists(place_.name, error)) {
+      throw ArchiveFailure(fmt::format("There is no archive {}.", place_.name));
+    }
+    database_.setDatabaseName(QString::fromStdString(place_.name));
+    database_.setConnectOptions(
+        access == Access::read
+            ? QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_BUSY_TIMEOUT=%1").arg(kPatienceMs)
+            : QStringLiteral("QSQLITE_BUSY_TIMEOUT=%1").arg(kPatienceMs));
+  }
+  if (!database_.open()) {
+    fail(database_.lastError(), QStringLiteral("The archive %1 cannot be opened")
+                                    .arg(QString::fromStdString(place_.words())));
+  }
+  if (place_.shared) {
+    run(QStringLiteral("SET client_min_messages = warning"));
+    if (access == Access::read) {
+      run(QStringLiteral("SET default_transaction_read_only = on"));
+    }
+    return;
+  }
+  if (access != Access::read) {
+    // Readers go on while one writes, and a process that dies leaves a whole archive.
+    run(QStringLiteral("PRAGMA journal_mode = WAL"));
+    run(QStringLiteral("PRAGMA synchronous = NORMAL"));
+    run(QStringLiteral("PRAGMA foreign_keys = ON"));
+  }
+  run(QStringLiteral("PRAGMA mmap_size = 268435456"));
+}
+
+QSqlQuery Database::prepared(const QString& sql) {
+  QSqlQuery query(database_);
+  query.setForwardOnly(true);
+  if (!query.prepare(sql)) {
+    fail(query.lastError(), QStringLiteral("The archive was not understood"));
+  }
+  return query;
+}
+
+QSqlQuery Database::run(const QString& sql, const QVariantList& values) {
+  if (values.isEmpty()) {
+    QSqlQuery query(database_);
+    query.setForwardOnly(true);
+    if (!query.exec(sql)) {
+      fail(query.lastError(), QStringLiteral("The archive could not be used"));
+    }
+    return query;
+  }
+  QSqlQuery query = prepared(sql);
+  for (const QVariant& value : values) {
+    query.addBindValue(value);
+  }
+  execute(query);
+  return query;
+}
+
+QVariant Database::value(const QString& sql, const QVariantList& values) {
+  QSqlQuery query = run(sql, values);
+  return query.next() ? query.value(0) : QVariant();
+}
+
+void Database::inOne(const std::function<void()>& work) {
+  // SQLite: the right to write is taken at once, so that two writers wait instead of failing.
+  run(shared() ? QStringLiteral("BEGIN") : QStringLiteral("BEGIN IMMEDIATE"));
+  try {
+    if (shared()) {
+      // One writer at a time; the number is this program's own.
+      run(QStringLiteral("SELECT pg_advisory_xact_lock(7210451)"));
+    }
+    work();
+    run(QStringLiteral("COMMIT"));
+  } catch (...) {
+    QSqlQuery back(database_);
+    back.exec(QStringLiteral("ROLLBACK"));
+    throw;
+  }
+}
+
+void execute(QSqlQuery& query) {
+  if (!query.exec()) {
+    fail(query.lastError(), QStringLiteral("The archive could not be used"));
+  }
+}
+
+} // namespace afterbeat::archive

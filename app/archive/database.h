@@ -1,0 +1,53 @@
+/// A connection to an archive's database, for one thread and one piece of work.
+#pragma once
+
+#include "app/archive/place.h"
+
+#include <QSqlDatabase>
+#include <QSqlQuery>
+#include <QVariant>
+
+#include <functional>
+
+namespace afterbeat::archive {
+
+enum class Access {
+  read,
+  /// Also changes it.
+  write,
+  /// Also makes the file of an SQLite archive where there is none.
+  create,
+};
+
+/// Opened by the constructor, closed by the destructor; opening takes a millisecond for a file and
+/// some more for a server. Belongs to the thread that made it. Everything throws `ArchiveFailure`.
+class Database {
+public:
+  Database(const ArchivePlace& place, Access access);
+  ~Database();
+  Database(const Database&) = delete;
+  Database& operator=(const Database&) = delete;
+
+  [[nodiscard]] bool shared() const { return place_.shared; }
+  /// Runs one statement with values for its `?`, in order.
+  QSqlQuery run(const QString& sql, const QVariantList& values = {});
+  /// A statement to be run often.
+  [[nodiscard]] QSqlQuery prepared(const QString& sql);
+  /// The first value of the first row; invalid where there is none.
+  [[nodiscard]] QVariant value(const QString& sql, const QVariantList& values = {});
+  /// All of `work` or nothing of it. Others that write wait; others that read see the old state
+  /// until the end.
+  void inOne(const std::function<void()>& work);
+
+private:
+  void connect(Access access);
+
+  ArchivePlace place_;
+  QString name_;
+  QSqlDatabase database_;
+};
+
+/// Runs a prepared statement.
+void execute(QSqlQuery& query);
+
+} // namespace afterbeat::archive

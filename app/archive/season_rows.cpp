@@ -1,0 +1,150 @@
+#include "app/archive/season_rows.h"
+
+#include <algorithm>
+
+namespace afterbeat::archive {
+
+namespace {
+
+const QString kFactColumns = QStringLiteral(
+    "SELECT v.id, r.name, v.file, v.kind, v.site, v.team, v.device, v.day, v.synthetic, v.number, "
+    "c.evidence, c.had_shock, c.longest_cause, c.setting_differs "
+    "FROM version v JOIN record r ON r.id = v.record_id "
+    "LEFT JOIN computed c ON c.making_id = ? AND c.version_id = v.id WHERE v.current = 1 ");
+
+std::optional<RecordKind> kindFrom(const QString& word) {
+  return word == QLatin1String("rescue")  ? std::optional(RecordKind::rescue)
+         : word == QLatin1String("drill") ? std::optional(RecordKind::drill)
+         : word == QLatin1String("test")  ? std::optional(RecordKind::test)
+                                          : std::nullopt;
+}
+
+Evidence evidenceFrom(const std::string& word) {
+  for (const Evidence one : {Evidence::compressions, Evidence::segments, Evidence::both}) {
+    if (word == name(one)) {
+      return one;
+    }
+  }
+  return Evidence::none;
+}
+
+std::optional<PauseCause> causeFrom(const std::string& word) {
+  for (int i = 0; i <= static_cast<int>(PauseCause::noReasonRecorded); ++i) {
+    if (word == name(static_cast<PauseCause>(i))) {
+      return static_cast<PauseCause>(i);
+    }
+  }
+  return std::nullopt;
+}
+
+RecordFacts factsFrom(const QSqlQuery& row) {
+  RecordFacts facts;
+  facts.number = row.value(0).toLongLong();
+  facts.id = row.value(1).toString().toStdString();
+  if (facts.id.starts_with("sha256:")) {
+    facts.id.clear(); // the archive's own name for a record without an id
+  }
+  facts.file = row.value(2).toString().toStdString();
+  facts.kind = kindFrom(row.value(3).toString());
+  facts.site = row.value(4).toString().toStdString();
+  facts.team = row.value(5).toString().toStdString();
+  facts.device = row.value(6).toString().toStdString();
+  if (const QVariant day = row.value(7); !day.isNull()) {
+    facts.day = std::chrono::sys_days{std::chrono::days{day.toInt()}};
+  }
+  facts.synthetic = row.value(8).toInt() != 0;
+  facts.version = row.value(9).toInt();
+  facts.evidence = evidenceFrom(row.value(10).toString().toStdString());
+  if (const QVariant shock = row.value(11); !shock.isNull()) {
+    facts.hadShock = shock.toInt() != 0;
+  }
+  if (const QVariant cause = row.value(12); !cause.isNull()) {
+    facts.longestPauseCause = causeFrom(cause.toString().toStdString());
+  }
+  facts.settingDiffers = row.value(13).toInt() != 0;
+  return facts;
+}
+
+} // namespace
+
+QString latestSql() {
+  // Two halves, so that each walks the index from its end whatever the database thinks of nulls.
+  return kFactColumns +
+         QStringLiteral("AND v.day IS NOT NULL ORDER BY v.current DESC, v.day DESC, v.id DESC "
+                        "LIMIT ?");
+}
+
+QString allFactsSql() {
+  return kFactColumns + QStringLiteral("ORDER BY v.id");
+}
+
+QString columnSql() {
+  return QStringLiteral("SELECT version_id, value, part_of FROM figure "
+                        "WHERE making_id = ? AND measure_id = ?");
+}
+
+std::vector<RecordFacts> readFacts(Database& database, std::int64_t making, std::size_t limit) {
+  std::vector<RecordFacts> facts;
+  const auto take = [&facts](QSqlQuery rows) {
+    while (rows.next()) {
+      facts.push_back(factsFrom(rows));
+    }
+  };
+  if (limit == 0) {
+    take(database.run(allFactsSql(), {qlonglong{making}}));
+    std::stable_sort(facts.begin(), facts.end(), [](const RecordFacts& a, const RecordFacts& b) {
+      return a.day && b.day ? *a.day < *b.day : a.day.has_value() && !b.day.has_value();
+    });
+    return facts;
+  }
+  take(database.run(latestSql(), {qlonglong{making}, static_cast<qlonglong>(limit)}));
+  if (facts.size() < limit) {
+    take(database.run(kFactColumns + QStringLiteral("AND v.day IS NULL ORDER BY v.id DESC LIMIT ?"),
+                      {qlonglong{making}, static_cast<qlonglong>(limit - facts.size())}));
+  }
+  return facts;
+}
+
+ColumnShelf::ColumnShelf(ArchivePlace place, std::int64_t making,
+                         const std::vector<RecordFacts>& records)
+    : place_(std::move(place)), making_(making), size_(records.size()) {
+  std::int64_t last = -1;
+  for (const RecordFacts& one : records) {
+    last = std::max(last, one.number);
+  }
+  places_.assign(static_cast<std::size_t>(last + 1), -1);
+  for (std::size_t i = 0; i < records.size(); ++i) {
+    places_[static_cast<std::size_t>(records[i].number)] = static_cast<std::int32_t>(i);
+  }
+}
+
+const FigureColumn& ColumnShelf::column(MeasureId id) {
+  const std::scoped_lock lock(mutex_);
+  auto& column = columns_[id];
+  if (!column) {
+    column = std::make_unique<const FigureColumn>(fetch(id));
+  }
+  return *column;
+}
+
+FigureColumn ColumnShelf::fetch(MeasureId id) const {
+  Database database(place_, Access::read);
+  FigureColumn column(size_);
+  QSqlQuery rows = database.run(
+      columnSql(), {qlonglong{making_}, measureNumbers(database)[static_cast<std::size_t>(id)]});
+  while (rows.next()) {
+    const auto number = static_cast<std::size_t>(rows.value(0).toLongLong());
+    // A record that came after the season was read has no place in it.
+    if (number >= places_.size() || places_[number] < 0) {
+      continue;
+    }
+    FigureCell& cell = column[static_cast<std::size_t>(places_[number])];
+    const QVariant value = rows.value(1);
+    cell.status = value.isNull() ? Status::notApplicable : Status::ok;
+    cell.value = value.toDouble();
+    cell.of = static_cast<float>(rows.value(2).toDouble());
+  }
+  return column;
+}
+
+} // namespace afterbeat::archive

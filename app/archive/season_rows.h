@@ -1,0 +1,40 @@
+/// Records and columns of an archive as a season.
+#pragma once
+
+#include "app/archive/making_store.h"
+
+#include <map>
+#include <memory>
+#include <mutex>
+
+namespace afterbeat::archive {
+
+/// Facts of the newest versions. `limit` 0: all by day, those without one last; else that many with
+/// the latest days, latest first.
+[[nodiscard]] std::vector<RecordFacts> readFacts(Database& database, std::int64_t making,
+                                                 std::size_t limit);
+
+/// Statements whose plans are worth a test: `?` is the making (and measure, or limit).
+[[nodiscard]] QString latestSql();
+[[nodiscard]] QString allFactsSql();
+[[nodiscard]] QString columnSql();
+
+/// Columns of a season by measure, fetched once each.
+class ColumnShelf {
+public:
+  ColumnShelf(ArchivePlace place, std::int64_t making, const std::vector<RecordFacts>& records);
+  const FigureColumn& column(MeasureId id);
+
+private:
+  [[nodiscard]] FigureColumn fetch(MeasureId id) const;
+
+  ArchivePlace place_;
+  std::int64_t making_;
+  std::size_t size_;
+  /// Place in the season by the number of the version, -1: not in it. Numbers are dense.
+  std::vector<std::int32_t> places_;
+  std::mutex mutex_;
+  std::map<MeasureId, std::unique_ptr<const FigureColumn>> columns_;
+};
+
+} // namespace afterbeat::archive

@@ -1,0 +1,194 @@
+#include "app/archive/store.h"
+
+#include <algorithm>
+
+#include <QDateTime>
+
+namespace afterbeat::archive {
+
+namespace {
+
+QString text(const std::string& words) {
+  return QString::fromStdString(words);
+}
+
+QByteArray raw(const std::string& bytes) {
+  return {bytes.data(), static_cast<qsizetype>(bytes.size())};
+}
+
+QString kindWord(const std::optional<RecordKind>& kind) {
+  if (!kind) {
+    return QStringLiteral("");
+  }
+  switch (*kind) {
+  case RecordKind::rescue:
+    return QStringLiteral("rescue");
+  case RecordKind::drill:
+    return QStringLiteral("drill");
+  case RecordKind::test:
+    break;
+  }
+  return QStringLiteral("test");
+}
+
+QVariant orNull(const std::optional<int>& value) {
+  return value ? QVariant(*value) : QVariant(QMetaType::fromType<int>());
+}
+
+std::optional<int> dayNumber(const RecordFacts& facts) {
+  return facts.day ? std::optional<int>(static_cast<int>(facts.day->time_since_epoch().count()))
+                   : std::nullopt;
+}
+
+} // namespace
+
+Store::Store(Database& database, const std::vector<Making>& makings, bool keepBytes)
+    : database_(database), makings_(makings), measures_(measureNumbers(database)),
+      keepBytes_(keepBytes) {}
+
+std::int64_t Store::recordFor(const TakenFile& file, const TakenRecord& record) {
+  const RecordFacts& facts = record.figures.front().facts;
+  QString name = text(facts.id);
+  if (name.isEmpty()) {
+    // Without an id of its own a record is known by where it is.
+    const QVariant same =
+        database_.value(QStringLiteral("SELECT record_id FROM version WHERE path = ? AND part = ? "
+                                       "ORDER BY number DESC LIMIT 1"),
+                        {text(file.path.string()), record.part});
+    if (same.isValid()) {
+      return same.toLongLong();
+    }
+    name = QStringLiteral("sha256:%1/%2").arg(text(file.sha256)).arg(record.part);
+  }
+  database_.run(
+      QStringLiteral("INSERT INTO record (name) VALUES (?) ON CONFLICT (name) DO NOTHING"), {name});
+  return database_.value(QStringLiteral("SELECT id FROM record WHERE name = ?"), {name})
+      .toLongLong();
+}
+
+bool Store::takenBack(std::int64_t owner, std::int64_t version, const TakenFile& file) {
+  const QVariant there = database_.value(
+      QStringLiteral("SELECT path FROM version WHERE record_id = ? AND current = 1"),
+      {qlonglong{owner}});
+  if (there.toString() != text(file.path.string())) {
+    return false;
+  }
+  database_.run(QStringLiteral("UPDATE version SET current = CASE WHEN id = ? THEN 1 ELSE 0 END "
+                               "WHERE record_id = ?"),
+                {qlonglong{version}, qlonglong{owner}});
+  return true;
+}
+
+void Store::moved(const std::string& sha256, const std::filesystem::path& to) {
+  database_.run(QStringLiteral("UPDATE version SET path = ?, file = ? WHERE sha256 = ?"),
+                {text(to.string()), text(to.filename().string()), text(sha256)});
+}
+
+Store::Place Store::versionFor(const TakenFile& file, const TakenRecord& record) {
+  QSqlQuery known = database_.run(
+      QStringLiteral("SELECT id, record_id, current FROM version WHERE sha256 = ? AND part = ?"),
+      {text(file.sha256), record.part});
+  if (known.next()) {
+    const std::int64_t version = known.value(0).toLongLong(), owner = known.value(1).toLongLong();
+    const bool current = known.value(2).toInt() != 0;
+    known.finish();
+    return {version, !current && takenBack(owner, version, file) ? Stored::changed : Stored::known};
+  }
+  const RecordFacts& facts = record.figures.front().facts;
+  const std::int64_t owner = recordFor(file, record);
+  const int number = 1 + database_
+                             .value(QStringLiteral("SELECT coalesce(max(number), 0) FROM version "
+                                                   "WHERE record_id = ?"),
+                                    {qlonglong{owner}})
+                             .toInt();
+  database_.run(
+      QStringLiteral("UPDATE version SET current = 0 WHERE record_id = ? AND current = 1"),
+      {qlonglong{owner}});
+  database_.run(
+      QStringLiteral("INSERT INTO version (record_id, number, current, sha256, part, path, file, "
+                     "day, kind, site, team, device, synthetic, taken_in) "
+                     "VALUES (?, ?, 1, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
+      {qlonglong{owner}, number, text(file.sha256), record.part, text(file.path.string()),
+       text(file.path.filename().string()), orNull(dayNumber(facts)), kindWord(facts.kind),
+       text(facts.site), text(facts.team), text(facts.device), facts.synthetic ? 1 : 0,
+       QDateTime::currentDateTimeUtc().toString(Qt::ISODate)});
+  const std::int64_t version =
+      database_
+          .value(QStringLiteral("SELECT id FROM version WHERE sha256 = ? AND part = ?"),
+                 {text(file.sha256), record.part})
+          .toLongLong();
+  database_.run(QStringLiteral("INSERT INTO sketch VALUES (?, ?)"),
+                {qlonglong{version}, raw(record.sketch)});
+  return {version, number == 1 ? Stored::added : Stored::changed};
+}
+
+void Store::putCells(std::int64_t making, std::int64_t version, const TakenFigures& figures) {
+  // Not recorded: no row. Not applicable: a row without a value.
+  QString sql;
+  QVariantList values;
+  for (std::size_t i = 0; i < figures.cells.size(); ++i) {
+    const FigureCell& cell = figures.cells[i];
+    if (cell.status == Status::notRecorded) {
+      continue;
+    }
+    sql += sql.isEmpty() ? QStringLiteral("INSERT INTO figure VALUES (?, ?, ?, ?, ?)")
+                         : QStringLiteral(", (?, ?, ?, ?, ?)");
+    values << qlonglong{making} << measures_[i] << qlonglong{version}
+           << (cell.ok() ? QVariant(cell.value) : QVariant(QMetaType::fromType<double>()))
+           << (cell.of > 0 ? QVariant(static_cast<double>(cell.of))
+                           : QVariant(QMetaType::fromType<double>()));
+  }
+  if (!sql.isEmpty()) {
+    database_.run(sql, values);
+  }
+}
+
+void Store::putFigures(std::int64_t version, const TakenRecord& record) {
+  for (std::size_t i = 0; i < makings_.size(); ++i) {
+    const QVariantList key{qlonglong{makings_[i].id}, qlonglong{version}};
+    const RecordFacts& facts = record.figures[i].facts;
+    const bool there =
+        database_
+            .value(QStringLiteral("SELECT 1 FROM computed WHERE making_id = ? AND version_id = ?"),
+                   key)
+            .isValid();
+    if (there) {
+      continue;
+    }
+    const auto shock = facts.hadShock ? std::optional<int>(*facts.hadShock ? 1 : 0) : std::nullopt;
+    const QVariant cause = facts.longestPauseCause
+                               ? QVariant(text(std::string(name(*facts.longestPauseCause))))
+                               : QVariant(QMetaType::fromType<QString>());
+    database_.run(QStringLiteral("INSERT INTO computed (making_id, version_id, evidence, "
+                                 "had_shock, longest_cause, setting_differs) "
+                                 "VALUES (?, ?, ?, ?, ?, ?)"),
+                  key + QVariantList{text(std::string(name(facts.evidence))), orNull(shock), cause,
+                                     facts.settingDiffers ? 1 : 0});
+    putCells(makings_[i].id, version, record.figures[i]);
+  }
+}
+
+Stored Store::put(const TakenFile& file) {
+  Stored stored = Stored::known;
+  for (const TakenRecord& record : file.records) {
+    const Place place = versionFor(file, record);
+    stored = place.stored == Stored::known ? stored : place.stored;
+    putFigures(place.version, record);
+    if (keepBytes_ && !file.bytes.empty()) {
+      database_.run(QStringLiteral("INSERT INTO content VALUES (?, ?) "
+                                   "ON CONFLICT (version_id) DO NOTHING"),
+                    {qlonglong{place.version}, raw(file.bytes)});
+    }
+  }
+  database_.run(QStringLiteral("DELETE FROM refused WHERE path = ?"), {text(file.path.string())});
+  return stored;
+}
+
+void Store::putRefused(const std::filesystem::path& path, const std::string& sha256,
+                       const std::string& sentence) {
+  database_.run(QStringLiteral("INSERT INTO refused VALUES (?, ?, ?) ON CONFLICT (path) DO UPDATE "
+                               "SET sha256 = excluded.sha256, sentence = excluded.sentence"),
+                {text(path.string()), text(sha256), text(sentence)});
+}
+
+} // namespace afterbeat::archive

@@ -1,0 +1,62 @@
+#include "core/compare/facts.h"
+
+#include "core/record/wall_clock.h"
+
+#include <algorithm>
+
+namespace afterbeat {
+
+namespace {
+
+std::string deviceOf(const DeviceFacts& device) {
+  if (!device.label.empty()) {
+    return device.label;
+  }
+  return device.model.empty() ? device.serial : device.model;
+}
+
+} // namespace
+
+RecordFacts factsOf(const Record& record, const Figures& figures) {
+  const Header& header = record.header;
+  RecordFacts facts;
+  facts.id = header.id;
+  facts.kind = header.kind;
+  facts.site = header.site;
+  facts.team = header.team;
+  facts.device = deviceOf(header.device);
+  if (const auto wall = wallTimeAt(record, Time{})) {
+    facts.day = std::chrono::floor<std::chrono::days>(wall->local());
+  }
+  facts.evidence = figures.evidence;
+  if (const Measure& shocks = figures[MeasureId::shocksDelivered]; shocks.value) {
+    facts.hadShock = *shocks.value > 0;
+  }
+  const auto longest = std::max_element(
+      figures.pauses.begin(), figures.pauses.end(),
+      [](const Pause& a, const Pause& b) { return a.stretch.length() < b.stretch.length(); });
+  if (longest != figures.pauses.end()) {
+    facts.longestPauseCause = longest->cause;
+  }
+  facts.synthetic = header.synthetic;
+  facts.settingDiffers =
+      std::any_of(figures.notices.begin(), figures.notices.end(), [](const Problem& problem) {
+        return problem.kind == ProblemKind::categoryDiffers;
+      });
+  return facts;
+}
+
+FigureCell cellOf(const Measure& measure) {
+  FigureCell cell;
+  cell.status = measure.status;
+  if (measure.status != Status::ok || !measure.value) {
+    return cell;
+  }
+  cell.value = *measure.value;
+  if (measureInfo(measure.id).unit == "1" && measure.denominator) {
+    cell.of = static_cast<float>(*measure.denominator);
+  }
+  return cell;
+}
+
+} // namespace afterbeat

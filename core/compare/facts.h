@@ -1,0 +1,14 @@
+/// One record's place among many: its facts and cells.
+#pragma once
+
+#include "core/compare/season.h"
+
+namespace afterbeat {
+
+/// What the record and its figures say; `number`, `file` and `version` stay as they are.
+[[nodiscard]] RecordFacts factsOf(const Record& record, const Figures& figures);
+
+/// A figure as a cell of its column.
+[[nodiscard]] FigureCell cellOf(const Measure& measure);
+
+} // namespace afterbeat
