@@ -31,13 +31,9 @@ QString kindWord(const std::optional<RecordKind>& kind) {
   return QStringLiteral("test");
 }
 
-QVariant orNull(const std::optional<int>& value) {
-  return value ? QVariant(*value) : QVariant(QMetaType::fromType<int>());
-}
-
-std::optional<int> dayNumber(const RecordFacts& facts) {
-  return facts.day ? std::optional<int>(static_cast<int>(facts.day->time_since_epoch().count()))
-                   : std::nullopt;
+QVariant dayNumber(const RecordFacts& facts) {
+  return facts.day ? QVariant(static_cast<int>(facts.day->time_since_epoch().count()))
+                   : QVariant(QMetaType::fromType<int>());
 }
 
 } // namespace
@@ -109,7 +105,7 @@ Store::Place Store::versionFor(const TakenFile& file, const TakenRecord& record)
                      "day, kind, site, team, device, synthetic, taken_in) "
                      "VALUES (?, ?, 1, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
       {qlonglong{owner}, number, text(file.sha256), record.part, text(file.path.string()),
-       text(file.path.filename().string()), orNull(dayNumber(facts)), kindWord(facts.kind),
+       text(file.path.filename().string()), dayNumber(facts), kindWord(facts.kind),
        text(facts.site), text(facts.team), text(facts.device), facts.synthetic ? 1 : 0,
        QDateTime::currentDateTimeUtc().toString(Qt::ISODate)});
   const std::int64_t version =
@@ -155,14 +151,15 @@ void Store::putFigures(std::int64_t version, const TakenRecord& record) {
     if (there) {
       continue;
     }
-    const auto shock = facts.hadShock ? std::optional<int>(*facts.hadShock ? 1 : 0) : std::nullopt;
+    const QVariant shock =
+        facts.hadShock ? QVariant(*facts.hadShock ? 1 : 0) : QVariant(QMetaType::fromType<int>());
     const QVariant cause = facts.longestPauseCause
                                ? QVariant(text(std::string(name(*facts.longestPauseCause))))
                                : QVariant(QMetaType::fromType<QString>());
     database_.run(QStringLiteral("INSERT INTO computed (making_id, version_id, evidence, "
                                  "had_shock, longest_cause, setting_differs) "
                                  "VALUES (?, ?, ?, ?, ?, ?)"),
-                  key + QVariantList{text(std::string(name(facts.evidence))), orNull(shock), cause,
+                  key + QVariantList{text(std::string(name(facts.evidence))), shock, cause,
                                      facts.settingDiffers ? 1 : 0});
     putCells(makings_[i].id, version, record.figures[i]);
   }

@@ -157,7 +157,7 @@ Expected<TakenFile> readFile(const fs::path& path, const std::vector<MakingSetti
   } else {
     auto imported = readAnySource(path);
     if (!imported) {
-      return failed(imported.error().sentence);
+      return failed(imported.error().sentence());
     }
     const auto sum = checksumOf(path);
     if (!sum) {

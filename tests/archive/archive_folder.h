@@ -1,0 +1,37 @@
+/// A folder for one test, with small logs in it.
+#pragma once
+
+#include "app/archive/take_in.h"
+
+#include <QTemporaryDir>
+
+#include <filesystem>
+#include <string>
+
+namespace afterbeat::archive::testing {
+
+namespace fs = std::filesystem;
+
+/// Where the samples are.
+[[nodiscard]] fs::path samples();
+
+class ArchiveFolder {
+public:
+  [[nodiscard]] fs::path path() const { return fs::path(folder_.path().toStdString()); }
+  [[nodiscard]] fs::path operator/(const std::string& name) const { return path() / name; }
+  /// A log of a rescue, events only, with one shock after `shockS` seconds.
+  fs::path writeLog(const std::string& name, const std::string& id, int shockS) const;
+  [[nodiscard]] Archive openArchive() const;
+
+private:
+  QTemporaryDir folder_;
+};
+
+/// Takes in; fails the test where that fails.
+[[nodiscard]] TakeInReport take(const Archive& archive, const std::vector<fs::path>& sources,
+                                bool keepBytes = false);
+
+/// The cell of the only record whose file has this name.
+[[nodiscard]] FigureCell cellOf(const Season& season, const std::string& file, MeasureId id);
+
+} // namespace afterbeat::archive::testing

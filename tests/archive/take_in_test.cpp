@@ -1,0 +1,232 @@
+// Records go in once, changed files are versions, broken ones stop nothing.
+#include "tests/archive/archive_folder.h"
+
+#include "core/measures/definitions_version.h"
+
+#include <gtest/gtest.h>
+
+#include <fstream>
+
+namespace afterbeat::archive {
+namespace {
+
+using namespace testing;
+
+class TakingIn : public ::testing::Test {
+protected:
+  ArchiveFolder folder_;
+};
+
+TEST_F(TakingIn, FiguresAreThoseOfTheRecordItself) {
+  const Archive archive = folder_.openArchive();
+  const auto report = take(archive, {samples() / "ferry-terminal.resuslog"});
+  EXPECT_EQ(report.added, 1U);
+  const auto log = readLogFile(samples() / "ferry-terminal.resuslog");
+  const Figures figures = computeFigures(log->records.front().record);
+  const Season season = archive.season().value();
+  ASSERT_EQ(season.records.size(), 1U);
+  for (const Measure& measure : figures.measures) {
+    const FigureCell cell = season.column(measure.id)[0];
+    EXPECT_EQ(cell.status, measure.status) << measureInfo(measure.id).name;
+    if (measure.value) {
+      EXPECT_EQ(cell.value, *measure.value) << measureInfo(measure.id).name;
+    }
+  }
+  EXPECT_EQ(season.records[0].site, log->records.front().record.header.site);
+  EXPECT_EQ(season.records[0].kind, RecordKind::rescue);
+  EXPECT_EQ(season.records[0].evidence, figures.evidence);
+  EXPECT_TRUE(season.records[0].synthetic);
+}
+
+TEST_F(TakingIn, TheSameBytesTwiceAreOneRecord) {
+  const Archive archive = folder_.openArchive();
+  folder_.writeLog("cards/a.resuslog", "urn:uuid:a", 60);
+  fs::copy_file(folder_ / "cards/a.resuslog", folder_ / "cards/b.resuslog");
+  const auto first = take(archive, {folder_ / "cards"});
+  EXPECT_EQ(first.added, 1U);
+  EXPECT_EQ(first.known, 1U);
+  const auto second = take(archive, {folder_ / "cards", folder_ / "cards/a.resuslog"});
+  EXPECT_EQ(second.added + second.changed, 0U);
+  EXPECT_EQ(second.known, 2U);
+  EXPECT_EQ(archive.recordCount(), 1U);
+}
+
+TEST_F(TakingIn, AChangedFileIsANewVersion) {
+  for (const std::string id : {"urn:uuid:a", ""}) {
+    ArchiveFolder folder;
+    const Archive archive = folder.openArchive();
+    const fs::path log = folder.writeLog("a.resuslog", id, 60);
+    std::ignore = take(archive, {log});
+    folder.writeLog("a.resuslog", id, 90);
+    const auto report = take(archive, {log});
+    EXPECT_EQ(report.changed, 1U) << id;
+    EXPECT_EQ(report.changedFiles, std::vector<fs::path>{log});
+    const Season season = archive.season().value();
+    ASSERT_EQ(season.records.size(), 1U);
+    EXPECT_EQ(season.records[0].version, 2);
+    EXPECT_EQ(season.column(MeasureId::powerOnToFirstShock)[0].value, 90);
+    EXPECT_EQ(archive.versions(season.records[0].number)->size(), 2U);
+
+    folder.writeLog("a.resuslog", id, 60); // taken back
+    EXPECT_EQ(take(archive, {log}).changed, 1U);
+    const Season back = archive.season().value();
+    ASSERT_EQ(back.records.size(), 1U);
+    EXPECT_EQ(back.records[0].version, 1);
+    EXPECT_EQ(back.column(MeasureId::powerOnToFirstShock)[0].value, 60);
+  }
+}
+
+TEST_F(TakingIn, AMovedFileIsFoundAtItsNewPlace) {
+  const Archive archive = folder_.openArchive();
+  std::ignore = take(archive, {folder_.writeLog("a.resuslog", "urn:uuid:a", 60)});
+  fs::rename(folder_ / "a.resuslog", folder_ / "b.resuslog");
+  EXPECT_EQ(take(archive, {folder_ / "b.resuslog"}).known, 1U);
+  const Season season = archive.season().value();
+  EXPECT_EQ(archive.file(season.records.at(0).number)->path, folder_ / "b.resuslog");
+}
+
+TEST_F(TakingIn, BrokenFilesAreListedAndStopNothing) {
+  const Archive archive = folder_.openArchive();
+  folder_.writeLog("cards/a.resuslog", "urn:uuid:a", 60);
+  std::ofstream(folder_ / "cards/empty.resuslog");
+  std::ofstream(folder_ / "cards/other.resuslog") << "no log at all\n";
+  std::ofstream(folder_ / "cards/wave.hea") << "nonsense\n";
+  std::ofstream(folder_ / "cards/letter.pdf") << "%PDF\n";
+  auto report = take(archive, {folder_ / "cards", folder_ / "gone.resuslog"});
+  EXPECT_EQ(report.added, 1U);
+  EXPECT_EQ(report.leftAside, 1U);
+  ASSERT_EQ(report.refused.size(), 4U);
+  EXPECT_EQ(report.refused[0].path.filename(), "empty.resuslog");
+  for (const RefusedFile& one : report.refused) {
+    EXPECT_FALSE(one.sentence.empty()) << one.path;
+  }
+  EXPECT_EQ(archive.refused()->size(), 4U);
+
+  folder_.writeLog("cards/other.resuslog", "urn:uuid:b", 70); // mended
+  EXPECT_EQ(take(archive, {folder_ / "cards"}).added, 1U);
+  EXPECT_EQ(archive.refused()->size(), 3U);
+}
+
+TEST_F(TakingIn, ARecordWithAnotherThresholdGetsFiguresOfItsOwn) {
+  const Archive archive = folder_.openArchive();
+  const fs::path log = folder_.writeLog("a.resuslog", "urn:uuid:a", 60);
+  std::ignore = take(archive, {log});
+  MakingSettings five;
+  five.figures.pauseThreshold = Duration{5'000'000};
+  five.figures.profile = *builtInProfile("american-2025");
+  const std::int64_t id = archive.use(five).value();
+  EXPECT_EQ(take(archive, {}).computedAgain, 1U);
+  const auto makings = archive.makings().value();
+  ASSERT_EQ(makings.size(), 2U);
+  EXPECT_EQ(makings[1].id, id);
+  EXPECT_EQ(makings[1].records, 1U);
+  EXPECT_EQ(makings[1].settings.figures.pauseThreshold, Duration{5'000'000});
+  EXPECT_EQ(makings[1].settings.figures.profile.id, "american-2025");
+  EXPECT_EQ(makings[1].definitions, kDefinitionsVersion);
+  EXPECT_EQ(archive.use(five), id) << "the same settings are one making";
+}
+
+TEST_F(TakingIn, FiguresWithoutAFileComeFromKeptBytesOrAreNamed) {
+  const Archive archive = folder_.openArchive();
+  std::ignore = take(archive, {folder_.writeLog("kept.resuslog", "urn:uuid:a", 60)}, true);
+  std::ignore = take(archive, {folder_.writeLog("gone.resuslog", "urn:uuid:b", 60)});
+  fs::remove(folder_ / "kept.resuslog");
+  fs::remove(folder_ / "gone.resuslog");
+  MakingSettings other;
+  other.figures.windowEnd = WindowEnd::recordEnd;
+  const std::int64_t id = archive.use(other).value();
+  const auto report = take(archive, {});
+  EXPECT_EQ(report.computedAgain, 1U);
+  ASSERT_EQ(report.notComputed.size(), 1U);
+  EXPECT_EQ(report.notComputed[0].path, folder_ / "gone.resuslog");
+  const Season season = archive.season(id).value();
+  EXPECT_EQ(cellOf(season, "kept.resuslog", MeasureId::powerOnToFirstShock).value, 60);
+  EXPECT_EQ(cellOf(season, "gone.resuslog", MeasureId::powerOnToFirstShock).status,
+            Status::notRecorded);
+}
+
+TEST_F(TakingIn, WhatMovedBetweenTwoMakingsIsListed) {
+  const Archive archive = folder_.openArchive();
+  std::ignore = take(archive, {samples() / "ferry-terminal.resuslog"});
+  MakingSettings five;
+  five.figures.pauseThreshold = Duration{5'000'000};
+  const std::int64_t after = archive.use(five).value();
+  std::ignore = take(archive, {});
+  const std::int64_t before = archive.makings()->front().id;
+  const auto moved = archive.moved(before, after).value();
+  const Figures was = computeFigures(
+      readLogFile(samples() / "ferry-terminal.resuslog")->records.front().record);
+  std::size_t share = 0;
+  for (const Moved& one : moved) {
+    EXPECT_TRUE(measureInfo(one.measure).dependsOnThreshold) << measureInfo(one.measure).name;
+    if (one.measure == MeasureId::handsOffFraction) {
+      ++share;
+      EXPECT_EQ(one.before.value, *was[MeasureId::handsOffFraction].value);
+      EXPECT_LT(one.after.value, one.before.value);
+    }
+  }
+  EXPECT_EQ(share, 1U);
+}
+
+TEST_F(TakingIn, AFileOfSeveralRecordsGivesThemAll) {
+  const Archive archive = folder_.openArchive();
+  const fs::path one = folder_.writeLog("one.resuslog", "urn:uuid:a", 60);
+  const fs::path two = folder_.writeLog("two.resuslog", "urn:uuid:b", 70);
+  std::ofstream(one, std::ios::app) << std::ifstream(two).rdbuf();
+  std::ignore = take(archive, {one});
+  EXPECT_EQ(archive.recordCount(), 2U);
+  const Season season = archive.season().value();
+  EXPECT_EQ(archive.file(season.records[1].number)->part, 1);
+}
+
+TEST_F(TakingIn, IsStoppedBetweenFilesAndGoesOnNextTime) {
+  const Archive archive = folder_.openArchive();
+  for (int i = 0; i < 40; ++i) {
+    folder_.writeLog("cards/" + std::to_string(i) + ".resuslog", "urn:uuid:" + std::to_string(i),
+                     60 + i);
+  }
+  std::atomic<bool> cancel = true;
+  TakeInOrder order;
+  order.sources = {folder_ / "cards"};
+  const auto cut = takeIn(archive, order, {}, &cancel);
+  ASSERT_TRUE(cut);
+  EXPECT_TRUE(cut->cancelled);
+  EXPECT_EQ(cut->added, 0U);
+  std::size_t done = 0;
+  cancel = false;
+  const auto whole = takeIn(archive, order, [&done](const TakeInProgress& progress) {
+    EXPECT_GE(progress.done, done);
+    EXPECT_EQ(progress.found, 40U);
+    done = progress.done;
+  });
+  EXPECT_EQ(whole->added, 40U);
+  EXPECT_EQ(done, 40U);
+}
+
+TEST_F(TakingIn, SmallPicturesOfTheRowsAreKept) {
+  const Archive archive = folder_.openArchive();
+  std::ignore = take(archive, {samples() / "boathouse.resuslog"});
+  const auto number = archive.latest(5)->at(0).number;
+  const RowsSketch sketch = archive.sketches({number})->at(number);
+  EXPECT_TRUE(sketch.handsKnown);
+  EXPECT_EQ(sketch.pauses.size(), 4U);
+  EXPECT_EQ(sketch.shocks.size(), 1U);
+  const auto back = decode(encode(sketch));
+  ASSERT_TRUE(back);
+  EXPECT_EQ(back->pauses, sketch.pauses);
+  EXPECT_EQ(back->length, sketch.length);
+  EXPECT_FALSE(decode("x"));
+  EXPECT_FALSE(decode(encode(sketch) + "x"));
+}
+
+TEST_F(TakingIn, AnArchiveThatIsNoneIsRefusedBySentence) {
+  EXPECT_FALSE(Archive::open({false, (folder_ / "none").string()}));
+  std::ofstream(folder_ / "text") << std::string(5000, 'x');
+  const auto text = Archive::openOrCreate({false, (folder_ / "text").string()});
+  ASSERT_FALSE(text);
+  EXPECT_NE(text.error().sentence.find("text"), std::string::npos);
+  EXPECT_FALSE(Archive::openOrCreate({false, (folder_ / "no/such/folder/a").string()}));
+}
+
+} // namespace
+} // namespace afterbeat::archive
