@@ -112,7 +112,7 @@ Archive::sketches(const std::vector<std::int64_t>& numbers) const {
         database.prepared(QStringLiteral("SELECT bytes FROM sketch WHERE version_id = ?"));
     for (const std::int64_t number : numbers) {
       one.bindValue(0, qlonglong{number});
-      execute(one);
+      database.execute(one);
       if (one.next()) {
         if (auto sketch = decode(one.value(0).toByteArray().toStdString())) {
           sketches.emplace(number, std::move(*sketch));
@@ -188,7 +188,7 @@ Expected<std::vector<Moved>> Archive::moved(std::int64_t before, std::int64_t af
       for (int at = 0; at < values.size(); ++at) {
         row.bindValue(at, values[at]);
       }
-      execute(row);
+      database.execute(row);
       while (row.next()) {
         const auto cell = [&row](int at) {
           return row.value(at).isNull() ? FigureCell{} : cellFrom(row.value(at + 1));

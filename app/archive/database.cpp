@@ -22,13 +22,13 @@ QString freshName() {
   return QStringLiteral("archive-%1").arg(++counter);
 }
 
-[[noreturn]] void fail(const QSqlError& error, const QString& what) {
+[[noreturn]] void fail(const QSqlError& error, const std::string& what) {
   QString why = error.databaseText().trimmed();
   if (why.isEmpty()) {
     why = error.driverText().trimmed();
   }
-  throw ArchiveFailure(fmt::format("{}: {}.", what.toStdString(),
-                                   why.section(QLatin1Char('\n'), 0, 0).toStdString()));
+  throw ArchiveFailure(
+      fmt::format("{}: {}.", what, why.section(QLatin1Char('\n'), 0, 0).toStdString()));
 }
 
 ServiceFacts lookUp(const std::string& service) {
@@ -90,8 +90,7 @@ void Database::connect(Access access) {
             : QStringLiteral("QSQLITE_BUSY_TIMEOUT=%1").arg(kPatienceMs));
   }
   if (!database_.open()) {
-    fail(database_.lastError(), QStringLiteral("The archive %1 cannot be opened")
-                                    .arg(QString::fromStdString(place_.words())));
+    fail(database_.lastError(), fmt::format("The archive {} cannot be opened", place_.words()));
   }
   if (place_.shared) {
     run(QStringLiteral("SET client_min_messages = warning"));
@@ -113,7 +112,7 @@ QSqlQuery Database::prepared(const QString& sql) {
   QSqlQuery query(database_);
   query.setForwardOnly(true);
   if (!query.prepare(sql)) {
-    fail(query.lastError(), QStringLiteral("The archive was not understood"));
+    fail(query.lastError(), cannotUse());
   }
   return query;
 }
@@ -123,7 +122,7 @@ QSqlQuery Database::run(const QString& sql, const QVariantList& values) {
     QSqlQuery query(database_);
     query.setForwardOnly(true);
     if (!query.exec(sql)) {
-      fail(query.lastError(), QStringLiteral("The archive could not be used"));
+      fail(query.lastError(), cannotUse());
     }
     return query;
   }
@@ -157,9 +156,13 @@ void Database::inOne(const std::function<void()>& work) {
   }
 }
 
-void execute(QSqlQuery& query) {
+std::string Database::cannotUse() const {
+  return fmt::format("The archive {} could not be used", place_.words());
+}
+
+void Database::execute(QSqlQuery& query) const {
   if (!query.exec()) {
-    fail(query.lastError(), QStringLiteral("The archive could not be used"));
+    fail(query.lastError(), cannotUse());
   }
 }
 

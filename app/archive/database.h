@@ -33,6 +33,8 @@ public:
   QSqlQuery run(const QString& sql, const QVariantList& values = {});
   /// A statement to be run often.
   [[nodiscard]] QSqlQuery prepared(const QString& sql);
+  /// Runs a prepared statement.
+  void execute(QSqlQuery& query) const;
   /// The first value of the first row; invalid where there is none.
   [[nodiscard]] QVariant value(const QString& sql, const QVariantList& values = {});
   /// All of `work` or nothing of it. Others that write wait; others that read see the old state
@@ -41,13 +43,11 @@ public:
 
 private:
   void connect(Access access);
+  [[nodiscard]] std::string cannotUse() const;
 
   ArchivePlace place_;
   QString name_;
   QSqlDatabase database_;
 };
-
-/// Runs a prepared statement.
-void execute(QSqlQuery& query);
 
 } // namespace afterbeat::archive

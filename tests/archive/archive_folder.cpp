@@ -12,19 +12,22 @@ fs::path samples() {
   return fs::path(AFTERBEAT_SOURCE_DIR) / "samples";
 }
 
-fs::path ArchiveFolder::writeLog(const std::string& name, const std::string& id,
-                                 int shockS) const {
+fs::path ArchiveFolder::writeLog(const std::string& name, const std::string& id, int shockS) const {
   const fs::path at = path() / name;
   fs::create_directories(at.parent_path());
   std::ofstream out(at);
   out << R"({"resuslog":"1.0",)" << (id.empty() ? "" : R"("id":")" + id + R"(",)")
       << R"("recorded":"2026-03-14T09:12:30+01:00","kind":"rescue","site":"Bathing jetty","synthetic":true})"
       << "\n"
-      << R"({"t":0,"type":"power_on"})" << "\n"
-      << R"({"t":8,"type":"electrodes","state":"attached"})" << "\n"
-      << R"({"t":20,"type":"cpr","end":50,"rate_per_min":110})" << "\n"
+      << R"({"t":0,"type":"power_on"})"
+      << "\n"
+      << R"({"t":8,"type":"electrodes","state":"attached"})"
+      << "\n"
+      << R"({"t":20,"type":"cpr","end":50,"rate_per_min":110})"
+      << "\n"
       << fmt::format(R"({{"t":{},"type":"shock","delivered":true,"energy_j":200}})", shockS) << "\n"
-      << R"({"t":120,"type":"cpr","end":180,"rate_per_min":112})" << "\n";
+      << R"({"t":120,"type":"cpr","end":180,"rate_per_min":112})"
+      << "\n";
   return at;
 }
 

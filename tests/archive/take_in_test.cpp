@@ -2,6 +2,7 @@
 #include "tests/archive/archive_folder.h"
 
 #include "core/measures/definitions_version.h"
+#include "core/resuslog/read_log.h"
 
 #include <gtest/gtest.h>
 
@@ -154,8 +155,8 @@ TEST_F(TakingIn, WhatMovedBetweenTwoMakingsIsListed) {
   std::ignore = take(archive, {});
   const std::int64_t before = archive.makings()->front().id;
   const auto moved = archive.moved(before, after).value();
-  const Figures was = computeFigures(
-      readLogFile(samples() / "ferry-terminal.resuslog")->records.front().record);
+  const Figures was =
+      computeFigures(readLogFile(samples() / "ferry-terminal.resuslog")->records.front().record);
   std::size_t share = 0;
   for (const Moved& one : moved) {
     EXPECT_TRUE(measureInfo(one.measure).dependsOnThreshold) << measureInfo(one.measure).name;
