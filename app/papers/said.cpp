@@ -11,7 +11,7 @@ namespace {
 
 QString dayOf(std::chrono::sys_days day, const Words& say) {
   const QDate date = QDate(1970, 1, 1).addDays(day.time_since_epoch().count());
-  return QLocale(say.language()).toString(date, QLocale::ShortFormat);
+  return QLocale(say.language()).toString(date, say(QT_TRANSLATE_NOOP("Papers", "d MMM yyyy")));
 }
 
 struct PartWords {

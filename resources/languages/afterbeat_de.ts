@@ -3300,6 +3300,156 @@
         <source>Groups that differ as well: %1.</source>
         <translation>Gruppen, die sich ebenfalls unterscheiden: %1.</translation>
     </message>
+    <message>
+        <source>Contents</source>
+        <translation>Inhalt</translation>
+    </message>
+    <message>
+        <source>How it was made</source>
+        <translation>Wie dies entstand</translation>
+    </message>
+    <message>
+        <source>%1 (continued)</source>
+        <translation>%1 (Fortsetzung)</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>From one value to another.</extracomment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>values: %1</source>
+        <extracomment>The values themselves, as there are too few for a middle.</extracomment>
+        <translation>Werte: %1</translation>
+    </message>
+    <message>
+        <source>Comparison of records</source>
+        <translation>Vergleich von Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>For review after the event: no medical device, no prognosis, no diagnosis. Local protocol goes first. Not for ranking people.</source>
+        <translation>Zur Nachbesprechung: kein Medizinprodukt, keine Prognose, keine Diagnose. Örtliche Vorgaben gehen vor. Nicht zur Rangfolge von Personen.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>There is no record to compare.</source>
+        <translation>Es gibt keine Aufzeichnung zum Vergleichen.</translation>
+    </message>
+    <message>
+        <source>Records by kind – %1. Kinds are never mixed in one figure.</source>
+        <translation>Aufzeichnungen nach Art – %1. Die Arten werden nie in einer Zahl vermischt.</translation>
+    </message>
+    <message>
+        <source>Sources that could not be read and are in no figure: %1.</source>
+        <translation>Quellen, die nicht gelesen werden konnten und in keiner Zahl stecken: %1.</translation>
+    </message>
+    <message>
+        <source>Without identity: sites, teams and records have pseudonyms made with a secret; days are cut to the first of their month.</source>
+        <translation>Ohne Identität: Standorte, Teams und Aufzeichnungen haben Pseudonyme, die mit einem Geheimnis gebildet sind; Tage sind auf den Ersten ihres Monats gekürzt.</translation>
+    </message>
+    <message>
+        <source>How to read it: the middle is the value that half of the records lie below. What chance alone could do is said beside every middle; with fewer than five records only the values themselves are shown. What was not recorded is counted, never taken as zero.</source>
+        <translation>So ist es zu lesen: Die Mitte ist der Wert, unter dem die Hälfte der Aufzeichnungen liegt. Was Zufall allein bewirken kann, steht neben jeder Mitte; bei weniger als fünf Aufzeichnungen stehen nur die Werte selbst da. Was nicht aufgezeichnet wurde, wird gezählt und nie als null genommen.</translation>
+    </message>
+    <message>
+        <source>Middle: median; middle half: quartiles of type 7 (Hyndman and Fan, The American Statistician 1996;50:361-365, from memory). How far a middle may be off: bootstrap percentile interval, 95 %, 2000 resamples (Efron, The Annals of Statistics 1979;7:1-26, from memory).</source>
+        <translation>Mitte: Median; mittlere Hälfte: Quartile vom Typ 7 (Hyndman und Fan, The American Statistician 1996;50:361-365, aus dem Gedächtnis). Wie weit eine Mitte danebenliegen kann: Bootstrap-Perzentilintervall, 95 %, 2000 Stichproben (Efron, The Annals of Statistics 1979;7:1-26, aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <source>Groups: rank test of Mann and Whitney, corrected for the number of groups after Holm (both from memory). Over time: longest run and crossings after Anhøj and Olesen, PLoS ONE 2014;9:e113825 (read in a secondary publication).</source>
+        <translation>Gruppen: Rangtest nach Mann und Whitney, nach Holm für die Zahl der Gruppen korrigiert (beides aus dem Gedächtnis). Verlauf: längste Folge und Seitenwechsel nach Anhøj und Olesen, PLoS ONE 2014;9:e113825 (nach einer Sekundärquelle).</translation>
+    </message>
+    <message>
+        <source>Season at a glance: %1</source>
+        <translation>Der Zeitraum auf einen Blick: %1</translation>
+    </message>
+    <message>
+        <source>sites: %1</source>
+        <translation>Standorte: %1</translation>
+    </message>
+    <message>
+        <source>without a day: %1</source>
+        <translation>ohne Tag: %1</translation>
+    </message>
+    <message>
+        <source>without evidence of compressions: %1</source>
+        <translation>ohne Nachweis von Herzdruckmassagen: %1</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Zahl</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>Middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>By chance it could be</source>
+        <translation>Durch Zufall möglich</translation>
+    </message>
+    <message>
+        <source>Middle half</source>
+        <translation>Mittlere Hälfte</translation>
+    </message>
+    <message>
+        <source>Not recorded</source>
+        <translation>Nicht aufgez.</translation>
+    </message>
+    <message>
+        <source>Does not apply</source>
+        <translation>Trifft nicht zu</translation>
+    </message>
+    <message>
+        <source>Figures of these records</source>
+        <translation>Zahlen dieser Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>%1 (not recorded: %2, does not apply: %3)</source>
+        <translation>%1 (nicht aufgezeichnet: %2, trifft nicht zu: %3)</translation>
+    </message>
+    <message>
+        <source>Without any value: %1.</source>
+        <translation>Ganz ohne Wert: %1.</translation>
+    </message>
+    <message>
+        <source>Worth a look</source>
+        <translation>Einen Blick wert</translation>
+    </message>
+    <message>
+        <source>No record stands out.</source>
+        <translation>Keine Aufzeichnung fällt auf.</translation>
+    </message>
+    <message>
+        <source>Further records stand out: %1.</source>
+        <translation>Weitere auffällige Aufzeichnungen: %1.</translation>
+    </message>
+    <message>
+        <source>Figures of this site</source>
+        <translation>Zahlen dieses Standorts</translation>
+    </message>
+    <message>
+        <source>Middle elsewhere</source>
+        <translation>Mitte anderswo</translation>
+    </message>
+    <message>
+        <source>No figure here differs from the other sites by more than chance explains; in few records a real difference can go unseen.</source>
+        <translation>Keine Zahl hier unterscheidet sich von den anderen Standorten stärker, als Zufall erklärt; bei wenigen Aufzeichnungen kann ein wirklicher Unterschied unbemerkt bleiben.</translation>
+    </message>
+    <message>
+        <source>More of a difference to the other sites than chance explains: %1. Why, these figures cannot say.</source>
+        <translation>Ein größerer Unterschied zu den anderen Standorten, als Zufall erklärt: %1. Warum, können diese Zahlen nicht sagen.</translation>
+    </message>
 </context>
 <context>
     <name>WaveMarks</name>

@@ -47,8 +47,18 @@ public:
     return y_ - layout_.area.top() + footHeight() + preferredPlot();
   }
 
+  double leastHeight() {
+    placeHead();
+    return y_ - layout_.area.top() + footHeight() + leastPlot();
+  }
+
 private:
   [[nodiscard]] double size() const { return layout_.size; }
+
+  double leastPlot() const {
+    const auto lanes = static_cast<double>(std::max<qsizetype>(1, chart_.y.names.size()));
+    return chart_.lanes() ? lanes * (chart_.bars.empty() ? 3.7 : 1.6) * size() : 10 * size();
+  }
 
   double preferredPlot() const {
     if (!chart_.lanes()) {
@@ -416,6 +426,11 @@ QStringList wrapped(const QString& text, const Lettering& lettering, double size
 ChartLayout layOutChart(const Chart& chart, const QRectF& area, const ChartLook& look,
                         const Lettering& lettering) {
   return Maker(chart, area, look, lettering).made();
+}
+
+double leastChartHeight(const Chart& chart, double width, const ChartLook& look) {
+  const Lettering lettering(look.font);
+  return Maker(chart, {0, 0, width, 0}, look, lettering).leastHeight();
 }
 
 double chartHeight(const Chart& chart, double width, const ChartLook& look) {

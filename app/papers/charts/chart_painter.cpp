@@ -231,13 +231,14 @@ void ChartPainter::paintPiece(const QRectF& box, const ChartPiece& piece) {
     painter_.setPen(pen(look_.faintInk, 0.09));
     painter_.setBrush(QBrush(look_.paper));
     painter_.drawRect(box);
-    painter_.save();
-    painter_.setClipRect(box, Qt::IntersectClip);
+    // Cut by hand: a file of shapes knows no clipping.
     painter_.setPen(pen(look_.faintInk, 0.06));
-    for (double x = box.left() - box.height(); x < box.right(); x += 0.55 * layout_.size) {
-      painter_.drawLine(QPointF(x, box.bottom()), QPointF(x + box.height(), box.top()));
+    const double high = box.height();
+    for (double x = box.left() - high; x < box.right(); x += 0.55 * layout_.size) {
+      const double from = std::max(x, box.left()), to = std::min(x + high, box.right());
+      painter_.drawLine(QPointF(from, box.bottom() - (from - x)),
+                        QPointF(to, box.bottom() - (to - x)));
     }
-    painter_.restore();
     return;
   }
   painter_.fillRect(box, look_.stages[stage]);

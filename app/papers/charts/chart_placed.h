@@ -53,7 +53,8 @@ private:
   std::shared_ptr<const ChartLayout> layout_;
 };
 
-/// The height a chart is best read in at this width.
+/// The height a chart is best read in at this width, and the least in which nothing is crowded out.
 [[nodiscard]] double chartHeight(const Chart& chart, double width, const ChartLook& look);
+[[nodiscard]] double leastChartHeight(const Chart& chart, double width, const ChartLook& look);
 
 } // namespace afterbeat::papers

@@ -1,0 +1,171 @@
+#include "app/cli/season_json.h"
+
+#include "core/compare/companions.h"
+#include "core/compare/stand_out.h"
+
+#include <cmath>
+
+namespace afterbeat::cli {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json number(double value) {
+  if (std::fabs(value) < 1e15 && value == std::floor(value)) {
+    return static_cast<std::int64_t>(value);
+  }
+  return value;
+}
+
+Json textOrNull(const std::string& text) {
+  return text.empty() ? Json(nullptr) : Json(text);
+}
+
+Json kindJson(StatedKind kind) {
+  if (!kind) {
+    return nullptr;
+  }
+  return *kind == RecordKind::rescue ? "rescue" : *kind == RecordKind::drill ? "drill" : "test";
+}
+
+Json recordJson(const RecordFacts& record, std::uint32_t place, const Season& season) {
+  Json figures = Json::object();
+  for (std::size_t i = 0; i < static_cast<std::size_t>(MeasureId::count_); ++i) {
+    const auto id = static_cast<MeasureId>(i);
+    const FigureCell& cell = season.column(id)[place];
+    figures[std::string(measureInfo(id).name)] = {
+        {"value", cell.ok() ? number(cell.value) : Json(nullptr)}, {"status", name(cell.status)}};
+  }
+  return {{"id", textOrNull(record.id)},
+          {"file", textOrNull(record.file)},
+          {"day", record.day ? Json(isoDay(*record.day)) : Json(nullptr)},
+          {"kind", kindJson(record.kind)},
+          {"site", textOrNull(record.site)},
+          {"team", textOrNull(record.team)},
+          {"device", textOrNull(record.device)},
+          {"evidence", name(record.evidence)},
+          {"had_shock", record.hadShock ? Json(*record.hadShock) : Json(nullptr)},
+          {"longest_pause_cause",
+           record.longestPauseCause ? Json(name(*record.longestPauseCause)) : Json(nullptr)},
+          {"synthetic", record.synthetic},
+          {"version", record.version},
+          {"figures", std::move(figures)}};
+}
+
+Json groupJson(const SpreadGroup& group) {
+  Json json{{"records", group.points.size()},
+            {"too_few", group.tooFew},
+            {"median", nullptr},
+            {"median_low", nullptr},
+            {"median_high", nullptr},
+            {"quartile_low", nullptr},
+            {"quartile_high", nullptr},
+            {"not_recorded", group.missing.notRecorded},
+            {"not_applicable", group.missing.notApplicable}};
+  if (group.quartiles && group.interval) {
+    json["median"] = number(group.quartiles->median);
+    json["median_low"] = number(group.interval->low);
+    json["median_high"] = number(group.interval->high);
+    json["quartile_low"] = number(group.quartiles->low);
+    json["quartile_high"] = number(group.quartiles->high);
+  }
+  return json;
+}
+
+Json siteJson(const SpreadGroup& group) {
+  Json json{{"site", textOrNull(group.name)}};
+  json.update(groupJson(group));
+  json["elsewhere"] =
+      group.against ? Json{{"records", group.against->others},
+                           {"median", number(group.against->medianOthers)},
+                           {"chance", number(group.against->chance)},
+                           {"clear", group.against->clear}}
+                    : Json(nullptr);
+  return json;
+}
+
+Json figureJson(const Season& season, const Chosen& chosen, MeasureId measure) {
+  const auto all = spread(season, chosen, measure, GroupBy::nothing);
+  const auto bySite = spread(season, chosen, measure, GroupBy::site);
+  Json json{{"id", measureInfo(measure).name}, {"unit", measureInfo(measure).unit}};
+  Json beside = Json::array();
+  for (const MeasureId id : neverAlone(measure)) {
+    beside.push_back(measureInfo(id).name);
+  }
+  json["read_beside"] = std::move(beside);
+  // One kind, asked for as one: never refused.
+  json.update(groupJson(all.value().groups.front()));
+  Json sites = Json::array();
+  for (const SpreadGroup& group : bySite.value().groups) {
+    sites.push_back(siteJson(group));
+  }
+  json["by_site"] = std::move(sites);
+  return json;
+}
+
+Json stagesJson(const Stages& stages) {
+  Json list = Json::array();
+  const auto add = [&](const MedianStage& stage) {
+    list.push_back({{"from", name(stage.from)},
+                    {"to", name(stage.to)},
+                    {"records", stage.records},
+                    {"median_s", stage.median ? number(*stage.median) : Json(nullptr)},
+                    {"quartile_low_s", stage.low ? number(*stage.low) : Json(nullptr)},
+                    {"quartile_high_s", stage.high ? number(*stage.high) : Json(nullptr)}});
+  };
+  for (const MedianStage& stage : stages.median) {
+    add(stage);
+  }
+  add(stages.total);
+  return {{"left_open", stages.leftOpen}, {"stages", std::move(list)}};
+}
+
+/// Records are named by their place in the list of records, from 0.
+Json worthALookJson(const Season& season, const Chosen& chosen, const Chosen& listed,
+                    const Profile& profile) {
+  Json list = Json::array();
+  for (const StandOut& found : worthALook(season, chosen, profile)) {
+    Json reasons = Json::array();
+    for (const StandOutReason& reason : found.reasons) {
+      reasons.push_back(inEnglish(reason.saying));
+    }
+    const auto at = std::find(listed.begin(), listed.end(), found.place) - listed.begin();
+    list.push_back({{"record", at}, {"reasons", std::move(reasons)}});
+  }
+  return list;
+}
+
+} // namespace
+
+nlohmann::ordered_json seasonJson(const Season& season, const Chosen& chosen,
+                                  const SeasonJsonWords& words) {
+  Json records = Json::array();
+  for (const std::uint32_t place : chosen) {
+    records.push_back(recordJson(season.records[place], place, season));
+  }
+  Json kinds = Json::array();
+  for (const KindCount& count : kindsOf(season, chosen)) {
+    const Chosen one = ofKind(season, chosen, count.kind);
+    Json figures = Json::array();
+    for (const MeasureId measure : papers::reportMeasures()) {
+      figures.push_back(figureJson(season, one, measure));
+    }
+    kinds.push_back(
+        {{"kind", kindJson(count.kind)},
+         {"records", count.records},
+         {"figures", std::move(figures)},
+         {"from_call", stagesJson(stages(season, one, StagesFrom::call).value())},
+         {"from_power_on", stagesJson(stages(season, one, StagesFrom::powerOn).value())},
+         {"worth_a_look", worthALookJson(season, one, chosen, words.settings.profile)}});
+  }
+  return {{"settings",
+           {{"profile", words.settings.profile.id},
+            {"pause_threshold_s", number(seconds(words.settings.pauseThreshold))},
+            {"window_end", name(words.settings.windowEnd)},
+            {"without_identity", words.withoutIdentity}}},
+          {"not_read", words.notRead},
+          {"kinds", std::move(kinds)},
+          {"records", std::move(records)}};
+}
+
+} // namespace afterbeat::cli

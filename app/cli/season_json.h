@@ -1,0 +1,19 @@
+/// A season and what was found in it as JSON; format: resources/format/compare-output.schema.json.
+#pragma once
+
+#include "app/papers/season/season_report.h"
+
+#include <nlohmann/json.hpp>
+
+namespace afterbeat::cli {
+
+struct SeasonJsonWords {
+  FigureSettings settings;
+  bool withoutIdentity = false;
+  std::size_t notRead = 0;
+};
+
+[[nodiscard]] nlohmann::ordered_json seasonJson(const Season& season, const Chosen& chosen,
+                                                const SeasonJsonWords& words);
+
+} // namespace afterbeat::cli

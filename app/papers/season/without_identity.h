@@ -1,0 +1,35 @@
+/// A season in which nobody and nothing can be recognised by name.
+#pragma once
+
+#include "core/compare/season.h"
+
+#include <QByteArray>
+
+namespace afterbeat::papers {
+
+/// Stable names of sites, teams and records made with a secret: HMAC-SHA256 (RFC 2104) of what is
+/// named, the first 40 or 60 bits in Crockford's base 32. Who does not hold the secret cannot try
+/// names out; who holds it gets the same pseudonyms in every run.
+class Pseudonyms {
+public:
+  /// With fewer bytes a secret could be guessed.
+  static constexpr qsizetype kLeastSecret = 16;
+
+  explicit Pseudonyms(QByteArray secret) : secret_(std::move(secret)) {}
+  /// "Site 7K3Q-X2PM"; empty for an empty name.
+  [[nodiscard]] std::string site(const std::string& name) const;
+  [[nodiscard]] std::string team(const std::string& name) const;
+  /// "Record 7K3Q-X2PM-0VT4", from its id, or without one from its file's name.
+  [[nodiscard]] std::string record(const RecordFacts& facts) const;
+
+private:
+  [[nodiscard]] std::string pseudonym(const char* word, const std::string& name, int letters) const;
+  QByteArray secret_;
+};
+
+/// The same season with pseudonyms for sites, teams and records; devices, ids and files are empty,
+/// and days are cut to the first of their month, since a day alone can tell which rescue it was.
+/// Its columns are those of `season`.
+[[nodiscard]] Season withoutIdentity(const Season& season, const Pseudonyms& pseudonyms);
+
+} // namespace afterbeat::papers
