@@ -20,6 +20,29 @@ struct MeasureOptions {
 /// Prints the figures of every file.
 [[nodiscard]] Exit measure(const MeasureOptions& options);
 
+struct CompareOptions {
+  /// Files and folders.
+  std::vector<std::string> files;
+  SettingWords settings;
+  /// auto, never or always.
+  std::string derive = "auto";
+  bool csv = false, json = false;
+  /// Files to write; empty: not.
+  std::string report, page;
+  /// Folder of pictures; empty: none.
+  std::string pictures;
+  std::string paper = "A4", language = "en";
+  /// Words that a record must hold to be taken.
+  std::string only;
+  /// DAY=WORDS.
+  std::vector<std::string> steps;
+  bool withoutIdentity = false;
+  /// File of the secret that pseudonyms are made with; made where there is none.
+  std::string secret;
+};
+/// Compares many records.
+[[nodiscard]] Exit compare(const CompareOptions& options, int& argc, char** argv);
+
 struct SheetCommand {
   std::string file, output, paper = "A4", language = "en", derive = "auto";
   SettingWords settings;

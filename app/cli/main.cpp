@@ -34,6 +34,7 @@ void addDeriveMode(CLI::App& command, std::string& word) {
 struct Typed {
   std::vector<std::string> checkFiles;
   MeasureOptions measure;
+  CompareOptions compare;
   SheetCommand sheet;
   GatherOptions gather;
   DeriveCommand derive;
@@ -71,6 +72,38 @@ void addDerive(CLI::App& app, DeriveCommand& options) {
       ->check(CLI::IsMember({"compressions", "ventilations", "rhythm"}));
 }
 
+void addCompare(CLI::App& app, CompareOptions& options) {
+  auto* command = app.add_subcommand(
+      "compare",
+      "Compare many records: where time is lost, whether it gets better, what to look at");
+  command->add_option("FILE", options.files, "Event logs, and folders of them")->required();
+  auto* csv = command->add_flag("--csv", options.csv, "Print a line of CSV for each record");
+  command->add_flag("--json", options.json, "Print JSON")->excludes(csv);
+  command->add_option("--report", options.report, "Write the report, a PDF");
+  command->add_option("--page", options.page,
+                      "Write the report as one HTML file that opens without a network");
+  command->add_option("--pictures", options.pictures,
+                      "Write each chart as SVG and PNG into this folder");
+  command->add_option("--only", options.only,
+                      "Take records that hold all of these words: site, team, kind, day, …");
+  command->add_option("--step", options.steps,
+                      "Mark a day from which on something was new: 2026-04-01=WORDS");
+  command->add_flag("--without-identity", options.withoutIdentity,
+                    "No names, serials, ids, files or free text; sites, teams and records as "
+                    "pseudonyms, days cut to months");
+  command->add_option("--secret", options.secret,
+                      "File of the secret that pseudonyms are made with (made if there is none): "
+                      "the same secret gives the same pseudonyms");
+  command->add_option("--paper", options.paper, "A4 or Letter")
+      ->check(CLI::IsMember({"A4", "Letter"}))
+      ->capture_default_str();
+  command->add_option("--language", options.language, "Language of report and charts: en or de")
+      ->check(CLI::IsMember({"en", "de"}))
+      ->capture_default_str();
+  addDeriveMode(*command, options.derive);
+  addSettings(*command, options.settings);
+}
+
 void addCommands(CLI::App& app, Typed& typed) {
   auto* check = app.add_subcommand("check", "Say what is wrong with event logs");
   check->add_option("FILE", typed.checkFiles, "Event logs")->required();
@@ -93,6 +126,7 @@ void addCommands(CLI::App& app, Typed& typed) {
   addDeriveMode(*sheet, typed.sheet.derive);
   addSettings(*sheet, typed.sheet.settings);
 
+  addCompare(app, typed.compare);
   addGather(app, typed.gather);
   addDerive(app, typed.derive);
 
@@ -111,6 +145,9 @@ Exit run(const CLI::App& app, const Typed& typed, int argc, char** argv) {
   }
   if (app.got_subcommand("measure")) {
     return measure(typed.measure);
+  }
+  if (app.got_subcommand("compare")) {
+    return compare(typed.compare, argc, argv);
   }
   if (app.got_subcommand("sheet")) {
     return sheet(typed.sheet, argc, argv);

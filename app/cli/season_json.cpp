@@ -75,12 +75,11 @@ Json groupJson(const SpreadGroup& group) {
 Json siteJson(const SpreadGroup& group) {
   Json json{{"site", textOrNull(group.name)}};
   json.update(groupJson(group));
-  json["elsewhere"] =
-      group.against ? Json{{"records", group.against->others},
-                           {"median", number(group.against->medianOthers)},
-                           {"chance", number(group.against->chance)},
-                           {"clear", group.against->clear}}
-                    : Json(nullptr);
+  json["elsewhere"] = group.against ? Json{{"records", group.against->others},
+                                           {"median", number(group.against->medianOthers)},
+                                           {"chance", number(group.against->chance)},
+                                           {"clear", group.against->clear}}
+                                    : Json(nullptr);
   return json;
 }
 

@@ -3450,6 +3450,19 @@
         <source>More of a difference to the other sites than chance explains: %1. Why, these figures cannot say.</source>
         <translation>Ein größerer Unterschied zu den anderen Standorten, als Zufall erklärt: %1. Warum, können diese Zahlen nicht sagen.</translation>
     </message>
+    <message>
+        <source>Site %1</source>
+        <extracomment>A pseudonym stands in the place.</extracomment>
+        <translation>Standort %1</translation>
+    </message>
+    <message>
+        <source>Team %1</source>
+        <translation>Team %1</translation>
+    </message>
+    <message>
+        <source>Record %1</source>
+        <translation>Aufzeichnung %1</translation>
+    </message>
 </context>
 <context>
     <name>WaveMarks</name>

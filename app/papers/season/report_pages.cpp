@@ -8,7 +8,7 @@ namespace afterbeat::papers {
 
 namespace {
 
-constexpr double kMargin = 42, kBody = 8.6, kLineHeight = 1.4, kFooterRoom = 16, kFirstColumn = 105;
+constexpr double kMargin = 42, kBody = 8.6, kLineHeight = 1.4, kFooterRoom = 22, kFirstColumn = 105;
 
 class Setter {
 public:
@@ -223,7 +223,12 @@ private:
                                  .arg(static_cast<qulonglong>(pages_.size()));
       const double y = size_.height() - kMargin;
       const double wide = lettering_.width(number, 7, Weight::regular);
-      pages_[i].lines.push_back({report_.footer, {kMargin, y}, 7, Weight::regular, true});
+      double line = y;
+      const QStringList lines =
+          wrapped(report_.footer, lettering_, 7, Weight::regular, width() - wide - 20);
+      for (auto text = lines.rbegin(); text != lines.rend(); ++text, line -= 9.5) {
+        pages_[i].lines.push_back({*text, {kMargin, line}, 7, Weight::regular, true});
+      }
       pages_[i].lines.push_back(
           {number, {size_.width() - kMargin - wide, y}, 7, Weight::regular, true});
     }

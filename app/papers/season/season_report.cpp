@@ -232,9 +232,7 @@ private:
     }
     const Stages& found =
         fromCall->records.size() * 2 >= fromOn->records.size() ? *fromCall : *fromOn;
-    section.blocks.emplace_back(shared(bars == 0
-                                           ? stageChart(season_, found, report_.words)
-                                           : stageBarsChart(season_, found, report_.words, bars)));
+    section.blocks.emplace_back(shared(stageChart(season_, found, report_.words)));
   }
 
   void addSpread(ReportSection& section, const Chosen& chosen, MeasureId measure,

@@ -4,16 +4,24 @@
 
 namespace afterbeat::papers {
 
-std::string Pseudonyms::pseudonym(const char* word, const std::string& name, int letters) const {
+Pseudonyms::Pseudonyms(QByteArray secret, const Words& words)
+    : secret_(std::move(secret)),
+      //: A pseudonym stands in the place.
+      site_(words(QT_TRANSLATE_NOOP("Papers", "Site %1"))),
+      team_(words(QT_TRANSLATE_NOOP("Papers", "Team %1"))),
+      record_(words(QT_TRANSLATE_NOOP("Papers", "Record %1"))) {}
+
+std::string Pseudonyms::pseudonym(const char* what, const QString& shown, const std::string& name,
+                                  int letters) const {
   if (name.empty()) {
     return {};
   }
-  // The word is part of what is hashed: a team called as its site gets another pseudonym.
+  // What it is is part of what is hashed: a team called as its site gets another pseudonym.
   const QByteArray hash =
-      QMessageAuthenticationCode::hash(QByteArray(word) + '\0' + QByteArray::fromStdString(name),
+      QMessageAuthenticationCode::hash(QByteArray(what) + '\0' + QByteArray::fromStdString(name),
                                        secret_, QCryptographicHash::Sha256);
   static constexpr char kLetters[] = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
-  std::string made = std::string(word) + ' ';
+  QString made;
   unsigned bits = 0;
   int held = 0;
   qsizetype next = 0;
@@ -24,23 +32,24 @@ std::string Pseudonyms::pseudonym(const char* word, const std::string& name, int
     }
     held -= 5;
     if (i > 0 && i % 4 == 0) {
-      made += '-';
+      made += QLatin1Char('-');
     }
-    made += kLetters[(bits >> held) & 31U];
+    made += QLatin1Char(kLetters[(bits >> held) & 31U]);
   }
-  return made;
+  return shown.arg(made).toStdString();
 }
 
 std::string Pseudonyms::site(const std::string& name) const {
-  return pseudonym("Site", name, 8);
+  return pseudonym("site", site_, name, 8);
 }
 
 std::string Pseudonyms::team(const std::string& name) const {
-  return pseudonym("Team", name, 8);
+  return pseudonym("team", team_, name, 8);
 }
 
 std::string Pseudonyms::record(const RecordFacts& facts) const {
-  return pseudonym("Record", facts.id.empty() ? "file " + facts.file : "id " + facts.id, 12);
+  return pseudonym("record", record_, facts.id.empty() ? "file " + facts.file : "id " + facts.id,
+                   12);
 }
 
 Season withoutIdentity(const Season& season, const Pseudonyms& pseudonyms) {

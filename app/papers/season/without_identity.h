@@ -1,6 +1,7 @@
 /// A season in which nobody and nothing can be recognised by name.
 #pragma once
 
+#include "app/papers/words.h"
 #include "core/compare/season.h"
 
 #include <QByteArray>
@@ -15,7 +16,8 @@ public:
   /// With fewer bytes a secret could be guessed.
   static constexpr qsizetype kLeastSecret = 16;
 
-  explicit Pseudonyms(QByteArray secret) : secret_(std::move(secret)) {}
+  /// The words before a pseudonym are those of a language; the pseudonym itself is the same in all.
+  explicit Pseudonyms(QByteArray secret, const Words& words = Words{});
   /// "Site 7K3Q-X2PM"; empty for an empty name.
   [[nodiscard]] std::string site(const std::string& name) const;
   [[nodiscard]] std::string team(const std::string& name) const;
@@ -23,8 +25,11 @@ public:
   [[nodiscard]] std::string record(const RecordFacts& facts) const;
 
 private:
-  [[nodiscard]] std::string pseudonym(const char* word, const std::string& name, int letters) const;
+  [[nodiscard]] std::string pseudonym(const char* what, const QString& shown,
+                                      const std::string& name, int letters) const;
   QByteArray secret_;
+  /// "Site %1".
+  QString site_, team_, record_;
 };
 
 /// The same season with pseudonyms for sites, teams and records; devices, ids and files are empty,

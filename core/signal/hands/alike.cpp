@@ -61,6 +61,8 @@ bool outOfStep(const Series& series, std::span<const Pulse> pulses, std::size_t 
 
 } // namespace
 
+inline namespace hands {
+
 double medianOf(std::vector<double> values) {
   if (values.empty()) {
     return 0;
@@ -69,6 +71,8 @@ double medianOf(std::vector<double> values) {
   std::nth_element(values.begin(), middle, values.end());
   return *middle;
 }
+
+} // namespace hands
 
 double usualStep(const Series& series, std::span<const Pulse> pulses) {
   std::vector<double> steps;

@@ -1,0 +1,258 @@
+#include "app/cli/commands.h"
+#include "app/cli/season_json.h"
+#include "app/cli/season_of_files.h"
+#include "app/cli/season_text.h"
+#include "app/papers/charts/chart_files.h"
+#include "app/papers/handover_sheet.h"
+#include "app/papers/season/report_page.h"
+#include "app/papers/season/report_pdf.h"
+#include "app/papers/season/season_csv.h"
+#include "app/papers/season/season_pictures.h"
+#include "app/papers/season/without_identity.h"
+#include "core/bytes/byte_source.h"
+#include "core/compare/filter.h"
+
+#include <QFontDatabase>
+#include <QGuiApplication>
+#include <QRandomGenerator>
+
+#include <algorithm>
+#include <charconv>
+
+#include <fmt/format.h>
+
+namespace afterbeat::cli {
+namespace {
+
+namespace files = std::filesystem;
+
+/// "2026-04-01=new training from here".
+tl::expected<MarkedStep, std::string> stepFrom(const std::string& text) {
+  int year = 0;
+  unsigned month = 0, day = 0;
+  char after = 0;
+  const auto equals = text.find('=');
+  const std::string date = text.substr(0, equals);
+  const bool read = date.size() == 10 &&
+                    std::sscanf(date.c_str(), "%4d-%2u-%2u%c", &year, &month, &day, &after) == 3;
+  const std::chrono::year_month_day ymd{std::chrono::year(year), std::chrono::month(month),
+                                        std::chrono::day(day)};
+  if (!read || !ymd.ok()) {
+    return tl::unexpected(
+        fmt::format("“{}” is no marked day; write it as 2026-04-01=WORDS.", text));
+  }
+  return MarkedStep{ymd, equals == std::string::npos ? "" : text.substr(equals + 1)};
+}
+
+/// Writes as a whole or not at all.
+Exit writeFile(const std::string& path, const QByteArray& bytes) {
+  if (bytes.isEmpty()) {
+    tell(fmt::format("{}: It could not be painted.", path));
+    return Exit::readOrWriteFailed;
+  }
+  const auto written = replaceFile(path, [&](const ByteSink& sink) {
+    return sink({bytes.constData(), static_cast<std::size_t>(bytes.size())});
+  });
+  if (!written) {
+    tell(fmt::format("{}: It could not be written: {}.", path, written.error().what));
+    return Exit::readOrWriteFailed;
+  }
+  return Exit::fine;
+}
+
+/// The secret of a file, which is made where there is none.
+tl::expected<QByteArray, std::string> secretFrom(const std::string& path) {
+  if (path.empty()) {
+    tell("Without --secret the pseudonyms hold for this run alone.");
+  }
+  std::error_code error;
+  if (path.empty() || !files::exists(path, error)) {
+    QByteArray made(32, '\0');
+    for (char& byte : made) {
+      byte = static_cast<char>(QRandomGenerator::system()->bounded(256));
+    }
+    made = made.toHex();
+    if (!path.empty()) {
+      if (writeFile(path, made) != Exit::fine) {
+        return tl::unexpected(std::string("The secret could not be kept."));
+      }
+      files::permissions(path, files::perms::owner_read | files::perms::owner_write, error);
+    }
+    return made;
+  }
+  auto source = openFile(path);
+  const auto text = source ? readAll(**source, 4096) : tl::unexpected(source.error());
+  if (!text) {
+    return tl::unexpected(fmt::format("The secret cannot be read: {}.", text.error().what));
+  }
+  if (static_cast<qsizetype>(text->size()) < papers::Pseudonyms::kLeastSecret) {
+    return tl::unexpected(
+        fmt::format("The secret has fewer than {} bytes.", papers::Pseudonyms::kLeastSecret));
+  }
+  return QByteArray::fromStdString(*text);
+}
+
+/// One run of the command.
+class Comparison {
+public:
+  Comparison(const CompareOptions& options, FigureSettings settings)
+      : options_(options), settings_(std::move(settings)) {}
+
+  Exit run() {
+    if (!readSteps() || !outputsAreFree()) {
+      return Exit::wrongUse;
+    }
+    readSeason();
+    if (options_.withoutIdentity) {
+      const auto secret = secretFrom(options_.secret);
+      if (!secret) {
+        tell(secret.error());
+        return Exit::readOrWriteFailed;
+      }
+      season_ = papers::withoutIdentity(
+          season_, papers::Pseudonyms(*secret, papers::Words::inLanguage(
+                                                   QString::fromStdString(options_.language))));
+    }
+    return write();
+  }
+
+private:
+  bool readSteps() {
+    for (const std::string& text : options_.steps) {
+      auto step = stepFrom(text);
+      if (!step) {
+        tell(step.error());
+        return false;
+      }
+      if (options_.withoutIdentity) {
+        step->words.clear(); // free text
+      }
+      report_.steps.push_back(*step);
+    }
+    std::sort(report_.steps.begin(), report_.steps.end(),
+              [](const MarkedStep& a, const MarkedStep& b) { return a.day < b.day; });
+    return true;
+  }
+
+  bool outputsAreFree() const {
+    for (const std::string& output : {options_.report, options_.page, options_.secret}) {
+      for (const std::string& file : options_.files) {
+        if (!output.empty() && sameFile(output, file)) {
+          tell("An output would overwrite a record; choose another name.");
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /// With identities taken away no message may name a file or quote a record.
+  void readSeason() {
+    SeasonWords words{options_.files, settings_, options_.derive, {}};
+    if (!options_.withoutIdentity) {
+      words.problems = [](const std::string& file, const std::vector<Problem>& problems) {
+        static_cast<void>(tellProblems(file, problems));
+      };
+    }
+    SeasonOfFiles made = seasonOfFiles(words);
+    exit_ = made.exit;
+    if (options_.withoutIdentity) {
+      if (!made.notRead.empty()) {
+        tell(fmt::format("Sources that could not be read: {}.", made.notRead.size()));
+      }
+    } else {
+      for (const NotRead& one : made.notRead) {
+        tell(fmt::format("{}: {}", one.file, one.why));
+      }
+      for (const std::string& file : made.twice) {
+        tell(fmt::format("{}: the same bytes as another file; counted once.", file));
+      }
+    }
+    report_.notRead = made.notRead.size();
+    season_ = std::move(made.season);
+  }
+
+  Exit write() {
+    report_.language = QString::fromStdString(options_.language);
+    report_.profile = settings_.profile;
+    report_.withoutIdentity = options_.withoutIdentity;
+    Filter filter;
+    filter.words = options_.only;
+    const Chosen chosen = matching(season_, filter);
+    writeStreams(chosen);
+    const bool painted =
+        !options_.report.empty() || !options_.page.empty() || !options_.pictures.empty();
+    if (painted && !QFontDatabase::hasFamily(QString::fromLatin1(papers::kPaperFont))) {
+      tell("The font “Inter” is not installed (Debian package fonts-inter). Nothing was painted.");
+      return Exit::readOrWriteFailed;
+    }
+    if (!options_.report.empty() || !options_.page.empty()) {
+      const papers::SeasonReport report = papers::makeSeasonReport(season_, chosen, report_);
+      if (!options_.report.empty()) {
+        exit_ = worse(
+            exit_, writeFile(options_.report, papers::reportAsPdf(report, options_.paper == "Letter"
+                                                                              ? QPageSize::Letter
+                                                                              : QPageSize::A4)));
+      }
+      if (!options_.page.empty()) {
+        exit_ = worse(exit_, writeFile(options_.page, papers::reportAsPage(report)));
+      }
+    }
+    if (!options_.pictures.empty()) {
+      writePictures(chosen);
+    }
+    return worse(exit_, flushOutput());
+  }
+
+  void writeStreams(const Chosen& chosen) const {
+    if (options_.csv) {
+      papers::writeCsv(season_, chosen, [](const std::string& line) { fmt::print("{}", line); });
+    } else if (options_.json) {
+      fmt::print("{}\n",
+                 seasonJson(season_, chosen, {settings_, options_.withoutIdentity, report_.notRead})
+                     .dump());
+    } else if (options_.report.empty() && options_.page.empty() && options_.pictures.empty()) {
+      fmt::print("{}", seasonText(season_, chosen, settings_.profile));
+    }
+  }
+
+  void writePictures(const Chosen& chosen) {
+    std::error_code error;
+    files::create_directories(options_.pictures, error);
+    const auto look = papers::ChartLook::screenLight();
+    for (const auto& picture : papers::seasonPictures(season_, chosen, report_)) {
+      const std::string path =
+          (files::path(options_.pictures) / picture.name.toStdString()).string();
+      exit_ = worse(exit_, writeFile(path + ".svg", papers::chartAsSvg(picture.chart, 900, look)));
+      exit_ =
+          worse(exit_, writeFile(path + ".png", papers::chartAsPng(picture.chart, 900, look, 2)));
+      if (exit_ == Exit::readOrWriteFailed) {
+        return;
+      }
+    }
+  }
+
+  const CompareOptions& options_;
+  FigureSettings settings_;
+  papers::ReportSettings report_;
+  Season season_;
+  Exit exit_ = Exit::fine;
+};
+
+} // namespace
+
+Exit compare(const CompareOptions& options, int& argc, char** argv) {
+  Exit failure = Exit::fine;
+  auto settings = settingsFrom(options.settings, failure);
+  if (!settings) {
+    tell(settings.error());
+    return failure;
+  }
+  qputenv("QT_QPA_PLATFORM", "offscreen");
+  // Remarks of the toolkit about its surroundings are no words for the user.
+  qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
+  const QGuiApplication application(argc, argv);
+  return Comparison(options, std::move(*settings)).run();
+}
+
+} // namespace afterbeat::cli

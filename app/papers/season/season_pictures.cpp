@@ -1,0 +1,71 @@
+#include "app/papers/season/season_pictures.h"
+
+namespace afterbeat::papers {
+
+namespace {
+
+QString kindName(StatedKind kind) {
+  if (!kind) {
+    return QStringLiteral("unstated");
+  }
+  return *kind == RecordKind::rescue  ? QStringLiteral("rescue")
+         : *kind == RecordKind::drill ? QStringLiteral("drill")
+                                      : QStringLiteral("test");
+}
+
+QString fileName(StatedKind kind, MeasureId measure, const char* ending) {
+  const std::string name(measureInfo(measure).name);
+  return QStringLiteral("%1-%2-%3")
+      .arg(kindName(kind), QString::fromStdString(name).replace(QLatin1Char('_'), QLatin1Char('-')),
+           QLatin1String(ending));
+}
+
+void add(std::vector<SeasonPicture>& all, const QString& name, Chart chart) {
+  if (!chart.points.empty() || !chart.bars.empty()) {
+    all.push_back({name, std::move(chart)});
+  }
+}
+
+void addMeasure(const Season& season, const Chosen& chosen, StatedKind kind, MeasureId measure,
+                const ReportSettings& settings, std::vector<SeasonPicture>& all) {
+  const Words words = Words::inLanguage(settings.language);
+  if (const auto found = spread(season, chosen, measure, GroupBy::site)) {
+    add(all, fileName(kind, measure, "by-site"), spreadChart(season, *found, words));
+  }
+  if (const auto found = spread(season, chosen, measure, GroupBy::quarter)) {
+    add(all, fileName(kind, measure, "by-quarter"), spreadChart(season, *found, words));
+  }
+  OverTimeSettings over;
+  over.subject = ValueOf{measure};
+  over.period = settings.withoutIdentity ? Period::month : Period::record;
+  over.steps = settings.steps;
+  if (const auto found = overTime(season, chosen, over)) {
+    add(all, fileName(kind, measure, "over-time"), overTimeChart(season, *found, words));
+  }
+}
+
+} // namespace
+
+std::vector<SeasonPicture> seasonPictures(const Season& season, const Chosen& chosen,
+                                          const ReportSettings& settings) {
+  const Words words = Words::inLanguage(settings.language);
+  std::vector<SeasonPicture> all;
+  for (const KindCount& count : kindsOf(season, chosen)) {
+    const Chosen one = ofKind(season, chosen, count.kind);
+    for (const StagesFrom from : {StagesFrom::call, StagesFrom::powerOn}) {
+      const QString begin =
+          kindName(count.kind) + (from == StagesFrom::call ? QStringLiteral("-from-call")
+                                                           : QStringLiteral("-from-power-on"));
+      if (const auto found = stages(season, one, from)) {
+        add(all, begin + QStringLiteral("-stages"), stageChart(season, *found, words));
+        add(all, begin + QStringLiteral("-records"), stageBarsChart(season, *found, words));
+      }
+    }
+    for (const MeasureId measure : reportMeasures()) {
+      addMeasure(season, one, count.kind, measure, settings, all);
+    }
+  }
+  return all;
+}
+
+} // namespace afterbeat::papers
