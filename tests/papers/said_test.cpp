@@ -79,8 +79,9 @@ TEST(Said, DaysAndLengths) {
   const Saying saying{"%1: %2, far above what is usual here (middle %3).",
                       {std::chrono::sys_days(std::chrono::year(2026) / 4 / 17),
                        Amount{215, AmountKind::seconds}, Amount{0.845, AmountKind::share}}};
-  EXPECT_EQ(said(saying, Words::inLanguage(QStringLiteral("de"))),
-            QString::fromUtf8("17. Apr. 2026: 3 min 35 s, weit über dem hier Üblichen (Mitte 85 %)."));
+  EXPECT_EQ(
+      said(saying, Words::inLanguage(QStringLiteral("de"))),
+      QString::fromUtf8("17. Apr. 2026: 3 min 35 s, weit über dem hier Üblichen (Mitte 85 %)."));
 }
 
 } // namespace
