@@ -87,6 +87,7 @@ namespace {
     QT_TRANSLATE_NOOP("Papers", "This share alone says little: how long it took and how many "
                                 "shocks were given stand beside it."),
     QT_TRANSLATE_NOOP("Papers", "Groups that differ as well: %1."),
+    QT_TRANSLATE_NOOP("Papers", "Of so many points chance alone puts about %1 beyond the limits."),
     QT_TRANSLATE_NOOP("Papers", "No record has a value."),
     QT_TRANSLATE_NOOP("Papers", "Too few records for a middle and its interval: %1."),
     QT_TRANSLATE_NOOP("Papers", "Middle of %1 records: %2; by chance alone it could be %3 to %4."),

@@ -38,71 +38,112 @@ void sortByKey(Chosen& chosen, bool descending, const KeyOf& keyOf) {
             chosen.begin() + static_cast<std::ptrdiff_t>(keyed.size()));
 }
 
-/// A text with its first letters as one number: most comparisons end there.
+/// A text with its first sixteen letters as two numbers: nearly all comparisons end there.
 struct Prefixed {
-  std::uint64_t head;
+  std::uint64_t first, second;
   std::string_view rest;
-  std::size_t index;
+  std::uint32_t place;
+  bool operator<(const Prefixed& o) const {
+    if (first != o.first) {
+      return first < o.first;
+    }
+    return second != o.second ? second < o.second : rest < o.rest;
+  }
 };
 
-std::uint64_t headOf(std::string_view text) {
-  std::uint64_t head = 0;
-  for (std::size_t i = 0; i < 8; ++i) {
-    head = head << 8U | (i < text.size() ? static_cast<unsigned char>(text[i]) : 0U);
+std::uint64_t eightLetters(std::string_view text, std::size_t from) {
+  std::uint64_t letters = 0;
+  for (std::size_t i = from; i < from + 8; ++i) {
+    letters = letters << 8U | (i < text.size() ? static_cast<unsigned char>(text[i]) : 0U);
   }
-  return head;
+  return letters;
 }
 
-/// How many letters all texts begin with in common.
-std::size_t commonBegin(const std::vector<std::string>& texts) {
-  std::size_t common = texts.empty() ? 0 : texts.front().size();
-  for (const std::string& text : texts) {
-    common = std::min(common, text.size());
-    const auto differ = std::mismatch(
-        text.begin(), text.begin() + static_cast<std::ptrdiff_t>(common), texts.front().begin());
-    common = static_cast<std::size_t>(differ.first - text.begin());
+/// Texts in small letters, one after the other in one piece of memory.
+class FoldedTexts {
+public:
+  void add(std::string_view text) {
+    appendFolded(text_, text);
+    ends_.push_back(text_.size());
   }
-  return common;
-}
+  [[nodiscard]] std::size_t size() const { return ends_.size(); }
+  [[nodiscard]] std::string_view operator[](std::size_t i) const {
+    const std::size_t begin = i == 0 ? 0 : ends_[i - 1];
+    return std::string_view(text_).substr(begin, ends_[i] - begin);
+  }
+  /// How many letters all begin with in common.
+  [[nodiscard]] std::size_t commonBegin() const {
+    std::size_t common = ends_.empty() ? 0 : (*this)[0].size();
+    for (std::size_t i = 1; i < size(); ++i) {
+      const std::string_view text = (*this)[i].substr(0, common);
+      const auto differ = std::mismatch(text.begin(), text.end(), text_.begin());
+      common = static_cast<std::size_t>(differ.first - text.begin());
+    }
+    return common;
+  }
+  /// Text `i` is that of record `places[i]`.
+  [[nodiscard]] std::vector<Prefixed> prefixed(const Chosen& places) const {
+    const std::size_t common = commonBegin();
+    std::vector<Prefixed> all;
+    all.reserve(size());
+    for (std::size_t i = 0; i < size(); ++i) {
+      const std::string_view rest = (*this)[i].substr(common);
+      all.push_back({eightLetters(rest, 0), eightLetters(rest, 8), rest, places[i]});
+    }
+    return all;
+  }
 
-/// The rank of each text among all; equal texts share one.
-std::vector<double> ranksOf(const std::vector<std::string>& texts) {
-  const std::size_t common = commonBegin(texts);
-  std::vector<Prefixed> sorted;
-  sorted.reserve(texts.size());
-  for (std::size_t i = 0; i < texts.size(); ++i) {
-    const std::string_view rest = std::string_view(texts[i]).substr(common);
-    sorted.push_back({headOf(rest), rest, i});
-  }
-  std::sort(sorted.begin(), sorted.end(), [](const Prefixed& a, const Prefixed& b) {
-    return a.head != b.head ? a.head < b.head : a.rest < b.rest;
-  });
-  std::vector<double> ranks(texts.size());
-  double rank = 0;
-  for (std::size_t i = 0; i < sorted.size(); ++i) {
-    rank += i > 0 && sorted[i].rest != sorted[i - 1].rest ? 1 : 0;
-    ranks[sorted[i].index] = rank;
-  }
-  return ranks;
-}
+private:
+  std::string text_;
+  std::vector<std::size_t> ends_;
+};
 
-void sortByText(const Season& season, Chosen& chosen, bool descending,
-                std::string RecordFacts::*field) {
-  // Sites and teams are few: their names are sorted once each.
-  std::unordered_map<std::string_view, std::size_t> known;
-  known.reserve(chosen.size() / 4);
-  std::vector<std::string> folded;
-  std::vector<std::size_t> textOf(season.records.size());
+/// For texts of which nearly every record has its own.
+void sortByOwnText(const Season& season, Chosen& chosen, bool descending,
+                   std::string RecordFacts::*field) {
+  FoldedTexts texts;
+  Chosen with, without;
   for (const std::uint32_t place : chosen) {
     const std::string& text = season.records[place].*field;
-    const auto [at, isNew] = known.try_emplace(text, folded.size());
+    (text.empty() ? without : with).push_back(place);
+    if (!text.empty()) {
+      texts.add(text);
+    }
+  }
+  auto sorted = texts.prefixed(with);
+  std::stable_sort(
+      sorted.begin(), sorted.end(),
+      [descending](const Prefixed& a, const Prefixed& b) { return descending ? b < a : a < b; });
+  std::transform(sorted.begin(), sorted.end(), chosen.begin(),
+                 [](const Prefixed& one) { return one.place; });
+  std::copy(without.begin(), without.end(),
+            chosen.begin() + static_cast<std::ptrdiff_t>(sorted.size()));
+}
+
+/// For names that many records share: each is sorted once.
+void sortBySharedText(const Season& season, Chosen& chosen, bool descending,
+                      std::string RecordFacts::*field) {
+  std::unordered_map<std::string_view, std::uint32_t> known;
+  FoldedTexts texts;
+  Chosen numbers;
+  std::vector<std::uint32_t> textOf(season.records.size());
+  for (const std::uint32_t place : chosen) {
+    const std::string& text = season.records[place].*field;
+    const auto [at, isNew] = known.try_emplace(text, static_cast<std::uint32_t>(texts.size()));
     if (isNew) {
-      folded.emplace_back();
-      appendFolded(folded.back(), text);
+      texts.add(text);
+      numbers.push_back(at->second);
     }
     textOf[place] = at->second;
   }
-  const auto ranks = ranksOf(folded);
+  auto sorted = texts.prefixed(numbers);
+  std::sort(sorted.begin(), sorted.end());
+  std::vector<double> ranks(sorted.size());
+  double rank = 0;
+  for (std::size_t i = 0; i < sorted.size(); ++i) {
+    rank += i > 0 && sorted[i - 1] < sorted[i] ? 1 : 0;
+    ranks[sorted[i].place] = rank;
+  }
   sortByKey(chosen, descending, [&](std::uint32_t place) -> std::optional<double> {
     if ((season.records[place].*field).empty()) {
       return std::nullopt;
@@ -141,15 +182,15 @@ std::optional<double> numberOf(const RecordFacts& record, Fact fact) {
 void sortByFact(const Season& season, Chosen& chosen, Fact fact, bool descending) {
   switch (fact) {
   case Fact::site:
-    return sortByText(season, chosen, descending, &RecordFacts::site);
+    return sortBySharedText(season, chosen, descending, &RecordFacts::site);
   case Fact::team:
-    return sortByText(season, chosen, descending, &RecordFacts::team);
+    return sortBySharedText(season, chosen, descending, &RecordFacts::team);
   case Fact::device:
-    return sortByText(season, chosen, descending, &RecordFacts::device);
+    return sortBySharedText(season, chosen, descending, &RecordFacts::device);
   case Fact::file:
-    return sortByText(season, chosen, descending, &RecordFacts::file);
+    return sortByOwnText(season, chosen, descending, &RecordFacts::file);
   case Fact::id:
-    return sortByText(season, chosen, descending, &RecordFacts::id);
+    return sortByOwnText(season, chosen, descending, &RecordFacts::id);
   default:
     return sortByKey(chosen, descending,
                      [&](std::uint32_t place) { return numberOf(season.records[place], fact); });

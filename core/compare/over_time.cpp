@@ -5,6 +5,7 @@
 #include "core/statistics/rank_test.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace afterbeat {
 namespace over_time {
@@ -49,11 +50,13 @@ ChartLimits limitsOf(const OverTime& chart, const Numbers& numbers) {
   return centreOnly;
 }
 
-/// Whether the upper half is clearly wider than the lower: Bowley's coefficient of the quartiles,
-/// (high - 2 median + low) / (high - low), beyond 0.2 either way; common practice.
+/// Whether one end is clearly longer than the other: Kelly's coefficient of the outer tenths,
+/// (high - 2 median + low) / (high - low), beyond 0.2 either way; common practice. A single outlier
+/// does not make it so.
 bool leansAside(const std::vector<double>& values) {
-  const Quartiles q = *quartiles(values);
-  return q.range() > 0 && std::abs(q.high - 2 * q.median + q.low) > 0.2 * q.range();
+  const double low = quantile(values, 0.1), high = quantile(values, 0.9);
+  const double middle = *medianOf(values);
+  return high > low && std::abs(high - 2 * middle + low) > 0.2 * (high - low);
 }
 
 SignalRules rulesOf(const OverTime& chart) {

@@ -1,5 +1,7 @@
 #include "core/compare/over_time_parts.h"
 
+#include <cmath>
+
 namespace afterbeat {
 namespace over_time {
 namespace {
@@ -119,7 +121,22 @@ Saying stepWords(const OverTime& chart, const StepChange& change) {
              : Saying{"From %1 (%2): %4, before %3. Chance alone could explain that.", parts};
 }
 
+/// How many points chance alone puts beyond the limits, where that is likely at least one.
+void addChance(const OverTime& chart, std::vector<Saying>& all) {
+  constexpr double kBeyond = 0.0027; // of normal values, beyond three deviations
+  std::size_t limited = 0;
+  for (const TimePoint& point : chart.points) {
+    limited += point.upper ? 1U : 0U;
+  }
+  const double expected = kBeyond * static_cast<double>(limited);
+  if (expected >= 0.5) {
+    all.push_back({"Of so many points chance alone puts about %1 beyond the limits.",
+                   {Amount{std::round(expected), AmountKind::count}}});
+  }
+}
+
 void addCautions(const OverTime& chart, std::vector<Saying>& all) {
+  addChance(chart, all);
   bool few = false, provisional = false, skewed = false;
   for (const ChartSegment& segment : chart.segments) {
     few = few || segment.tooFew;

@@ -3463,6 +3463,10 @@
         <source>Record %1</source>
         <translation>Aufzeichnung %1</translation>
     </message>
+    <message>
+        <source>Of so many points chance alone puts about %1 beyond the limits.</source>
+        <translation>Von so vielen Punkten bringt der Zufall allein etwa %1 über die Grenzen.</translation>
+    </message>
 </context>
 <context>
     <name>WaveMarks</name>

@@ -255,6 +255,16 @@ TEST(OverTime, SkewedValuesAreSaidToBe) {
   EXPECT_NE(wordsOf(chart).find("lean to one side"), std::string::npos);
 }
 
+TEST(OverTime, OfManyPointsSomeLieBeyondByChance) {
+  auto many = daily(kRate, steady(370)), few = daily(kRate, steady(100));
+  EXPECT_NE(wordsOf(chartOf(many, {ValueOf{kRate}, ChartKind::individuals}))
+                .find("Of so many points chance alone puts about 1 beyond the limits."),
+            std::string::npos);
+  EXPECT_EQ(wordsOf(chartOf(few, {ValueOf{kRate}, ChartKind::individuals})).find("so many"),
+            std::string::npos);
+  EXPECT_EQ(wordsOf(chartOf(many, {ValueOf{kRate}})).find("so many"), std::string::npos);
+}
+
 TEST(OverTime, UsualCharts) {
   EXPECT_EQ(usualChart(MeasureId::preShockPauseWorst), ChartKind::run);
   EXPECT_EQ(usualChart(MeasureId::compressionDepth), ChartKind::individuals);
