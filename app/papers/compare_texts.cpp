@@ -104,7 +104,7 @@ namespace {
     QT_TRANSLATE_NOOP("Papers", "Records that give no such moment: %1."),
     QT_TRANSLATE_NOOP("Papers", "%1: %2, far above what is usual here (middle %3)."),
     QT_TRANSLATE_NOOP("Papers", "%1: %2, far below what is usual here (middle %3)."),
-    QT_TRANSLATE_NOOP("Papers", "Pause of %1 before a shock; it should stay below %2."),
+    QT_TRANSLATE_NOOP("Papers", "Pause of %1 before a shock; the profile asks for less than %2."),
     QT_TRANSLATE_NOOP("Papers", "Pause of %1 for which no reason is recorded."),
     QT_TRANSLATE_NOOP("Papers", "A shock was advised or charged and not given."),
     QT_TRANSLATE_NOOP("Papers", "The device was set for another age group than the patient's."),

@@ -160,6 +160,11 @@ tl::expected<OverTime, SeasonRefusal> overTime(const Season& season, const Chose
   }
   OverTime chart;
   chart.settings = settings;
+  const bool yesOrNo = std::holds_alternative<RecordsWith>(settings.subject) ||
+                       std::holds_alternative<RecordsWithShock>(settings.subject);
+  if (yesOrNo && settings.period == Period::record) {
+    chart.settings.period = Period::month;
+  }
   chart.kind = *kind;
   auto& steps = chart.settings.steps;
   std::stable_sort(steps.begin(), steps.end(),

@@ -69,6 +69,8 @@ struct OverTimeSettings {
   ChartSubject subject = ValueOf{};
   /// For a `ValueOf`: run or individuals; the others have their own.
   ChartKind chart = ChartKind::run;
+  /// A share of records has no single record as its point: `record` becomes `month` there, and
+  /// `OverTime::settings` says so.
   Period period = Period::record;
   std::vector<MarkedStep> steps = {};
   /// Empty: the program's choice for the kind of chart.

@@ -91,7 +91,7 @@ void addPauses(const Season& season, const Chosen& chosen, const Profile& profil
       reasons[place].push_back(
           {StandOutRule::preShockPause,
            MeasureId::preShockPauseWorst,
-           {"Pause of %1 before a shock; it should stay below %2.",
+           {"Pause of %1 before a shock; the profile asks for less than %2.",
             {Amount{before[place].value, AmountKind::seconds},
              Amount{profile.preShockPauseLimit->value, AmountKind::seconds}}}});
     }

@@ -2835,10 +2835,6 @@
         <translation>%1: %2, weit unter dem hier Üblichen (Mitte %3).</translation>
     </message>
     <message>
-        <source>Pause of %1 before a shock; it should stay below %2.</source>
-        <translation>Pause von %1 vor einem Schock; sie sollte unter %2 bleiben.</translation>
-    </message>
-    <message>
         <source>Pause of %1 for which no reason is recorded.</source>
         <translation>Pause von %1, für die kein Grund aufgezeichnet ist.</translation>
     </message>
@@ -3466,6 +3462,10 @@
     <message>
         <source>Of so many points chance alone puts about %1 beyond the limits.</source>
         <translation>Von so vielen Punkten bringt der Zufall allein etwa %1 über die Grenzen.</translation>
+    </message>
+    <message>
+        <source>Pause of %1 before a shock; the profile asks for less than %2.</source>
+        <translation>Pause von %1 vor einem Schock; das Profil verlangt weniger als %2.</translation>
     </message>
 </context>
 <context>

@@ -209,6 +209,13 @@ TEST(OverTime, SharesOfRecords) {
   EXPECT_DOUBLE_EQ(atLeast.points[3].value, 0.75);
 }
 
+TEST(OverTime, SharesOfRecordsHaveNoSingleRecordsAsPoints) {
+  auto told = daily(kPause, std::vector<double>(40, 5));
+  const auto chart = chartOf(told, {RecordsWith{kPause, false, 10}});
+  EXPECT_EQ(chart.settings.period, Period::month);
+  EXPECT_EQ(chart.points.size(), 2U);
+}
+
 TEST(OverTime, ShockGivenOrNotOrUnknown) {
   ToldSeason told;
   told.rescue("pier", day(1, 1)).hadShock = true;
