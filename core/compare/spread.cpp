@@ -163,20 +163,16 @@ public:
       return false;
     }
     const auto corrected = chancesOf(compared);
-    for (std::size_t i = 0; i < compared.size(); ++i) {
-      note(compared[i], corrected[i]);
-    }
     const auto least = std::min_element(corrected.begin(), corrected.end());
     if (last || *least >= kClearChance || groupsLeft() <= 2) {
+      for (std::size_t i = 0; i < compared.size(); ++i) {
+        note(compared[i], corrected[i]);
+      }
       return false;
     }
-    inPool_[compared[static_cast<std::size_t>(least - corrected.begin())]] = false;
-    // Those that stay are asked again among themselves.
-    for (const std::size_t g : compared) {
-      if (inPool_[g]) {
-        groups_[g].against.reset();
-      }
-    }
+    const std::size_t found = compared[static_cast<std::size_t>(least - corrected.begin())];
+    note(found, *least);
+    inPool_[found] = false;
     return true;
   }
 
