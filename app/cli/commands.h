@@ -21,8 +21,9 @@ struct MeasureOptions {
 [[nodiscard]] Exit measure(const MeasureOptions& options);
 
 struct CompareOptions {
-  /// Files and folders.
+  /// Files and folders; or an archive instead.
   std::vector<std::string> files;
+  std::string archive;
   SettingWords settings;
   /// auto, never or always.
   std::string derive = "auto";

@@ -1,4 +1,5 @@
 #include "app/cli/commands.h"
+#include "app/cli/derived.h"
 #include "app/cli/season_json.h"
 #include "app/cli/season_of_files.h"
 #include "app/cli/season_text.h"
@@ -60,6 +61,14 @@ Exit writeFile(const std::string& path, const QByteArray& bytes) {
   return Exit::fine;
 }
 
+QByteArray newSecret() {
+  QByteArray made(32, '\0');
+  for (char& byte : made) {
+    byte = static_cast<char>(QRandomGenerator::system()->bounded(256));
+  }
+  return made.toHex();
+}
+
 /// The secret of a file, which is made where there is none.
 tl::expected<QByteArray, std::string> secretFrom(const std::string& path) {
   if (path.empty()) {
@@ -67,11 +76,7 @@ tl::expected<QByteArray, std::string> secretFrom(const std::string& path) {
   }
   std::error_code error;
   if (path.empty() || !files::exists(path, error)) {
-    QByteArray made(32, '\0');
-    for (char& byte : made) {
-      byte = static_cast<char>(QRandomGenerator::system()->bounded(256));
-    }
-    made = made.toHex();
+    const QByteArray made = newSecret();
     if (!path.empty()) {
       if (writeFile(path, made) != Exit::fine) {
         return tl::unexpected(std::string("The secret could not be kept."));
@@ -102,16 +107,18 @@ public:
     if (!readSteps() || !outputsAreFree()) {
       return Exit::wrongUse;
     }
-    readSeason();
+    if (!readSeason()) {
+      return Exit::readOrWriteFailed;
+    }
     if (options_.withoutIdentity) {
-      const auto secret = secretFrom(options_.secret);
-      if (!secret) {
-        tell(secret.error());
+      const auto found = secret();
+      if (!found) {
+        tell(found.error());
         return Exit::readOrWriteFailed;
       }
       season_ = papers::withoutIdentity(
-          season_, papers::Pseudonyms(*secret, papers::Words::inLanguage(
-                                                   QString::fromStdString(options_.language))));
+          season_, papers::Pseudonyms(*found, papers::Words::inLanguage(
+                                                  QString::fromStdString(options_.language))));
     }
     return write();
   }
@@ -146,30 +153,83 @@ private:
     return true;
   }
 
+  bool readSeason() {
+    const archive::MakingSettings making{settings_, deriveModeFrom(options_.derive)};
+    return options_.archive.empty() ? readFiles(making) : readArchive(making);
+  }
+
   /// With identities taken away no message may name a file or quote a record.
-  void readSeason() {
-    SeasonWords words{options_.files, settings_, options_.derive, {}};
-    if (!options_.withoutIdentity) {
-      words.problems = [](const std::string& file, const std::vector<Problem>& problems) {
-        static_cast<void>(tellProblems(file, problems));
-      };
-    }
-    SeasonOfFiles made = seasonOfFiles(words);
-    exit_ = made.exit;
+  bool readFiles(const archive::MakingSettings& making) {
+    SeasonOfFiles made = seasonOfFiles(options_.files, making);
     if (options_.withoutIdentity) {
-      if (!made.notRead.empty()) {
-        tell(fmt::format("Sources that could not be read: {}.", made.notRead.size()));
-      }
-    } else {
-      for (const NotRead& one : made.notRead) {
-        tell(fmt::format("{}: {}", one.file, one.why));
-      }
-      for (const std::string& file : made.twice) {
-        tell(fmt::format("{}: the same bytes as another file; counted once.", file));
-      }
+      tellCount("Sources that could not be read", made.notRead.size());
+      tellCount("Files with faults", made.faulty.size());
+      tellCount("Files that are there twice and count once", made.twice.size());
+    }
+    for (std::size_t i = 0; !options_.withoutIdentity && i < made.notRead.size(); ++i) {
+      tell(fmt::format("{}: {}", made.notRead[i].file, made.notRead[i].why));
+    }
+    for (std::size_t i = 0; !options_.withoutIdentity && i < made.faulty.size(); ++i) {
+      tell(fmt::format("{}: has faults; `check` says which.", made.faulty[i]));
+    }
+    for (std::size_t i = 0; !options_.withoutIdentity && i < made.twice.size(); ++i) {
+      tell(fmt::format("{}: the same bytes as another file; counted once.", made.twice[i]));
+    }
+    if (!made.faulty.empty()) {
+      exit_ = Exit::problemsInData;
+    }
+    if (!made.notRead.empty()) {
+      exit_ = Exit::readOrWriteFailed;
     }
     report_.notRead = made.notRead.size();
     season_ = std::move(made.season);
+    return true;
+  }
+
+  static void tellCount(const char* what, std::size_t count) {
+    if (count > 0) {
+      tell(fmt::format("{}: {}.", what, count));
+    }
+  }
+
+  bool readArchive(const archive::MakingSettings& settings) {
+    const auto place = archive::ArchivePlace::from(options_.archive);
+    const auto opened = place ? archive::Archive::open(*place) : tl::unexpected(place.error());
+    const auto making = opened ? makingOf(*opened, settings) : tl::unexpected(opened.error());
+    auto season = making ? opened->season(making->id) : tl::unexpected(making.error());
+    const auto refused = season ? opened->refused() : tl::unexpected(season.error());
+    if (!refused) {
+      tell(refused.error().sentence);
+      return false;
+    }
+    tellCount("Files that the archive could not take in, and that are in no figure",
+              refused->size());
+    report_.notRead = refused->size();
+    settings_ = making->settings.figures;
+    season_ = std::move(*season);
+    archive_.emplace(*opened);
+    return true;
+  }
+
+  /// The secret of `--secret`, or else the archive's own, made with the first use.
+  tl::expected<QByteArray, std::string> secret() const {
+    if (!archive_ || !options_.secret.empty()) {
+      return secretFrom(options_.secret);
+    }
+    static const std::string kName = "secret of pseudonyms";
+    const auto known = archive_->note(kName);
+    if (!known) {
+      return tl::unexpected(known.error().sentence);
+    }
+    if (!known->empty()) {
+      return QByteArray::fromStdString(*known);
+    }
+    const QByteArray made = newSecret();
+    if (const auto kept = archive_->setNote(kName, made.toStdString()); !kept) {
+      return tl::unexpected(kept.error().sentence +
+                            " The archive has no secret for pseudonyms yet; use --secret.");
+    }
+    return made;
   }
 
   Exit write() {
@@ -236,6 +296,7 @@ private:
   FigureSettings settings_;
   papers::ReportSettings report_;
   Season season_;
+  std::optional<archive::Archive> archive_;
   Exit exit_ = Exit::fine;
 };
 
@@ -248,11 +309,20 @@ Exit compare(const CompareOptions& options, int& argc, char** argv) {
     tell(settings.error());
     return failure;
   }
+  if (options.archive.empty() == options.files.empty()) {
+    tell("Name files to compare, or an archive with --archive, and not both.");
+    return Exit::wrongUse;
+  }
   qputenv("QT_QPA_PLATFORM", "offscreen");
   // Remarks of the toolkit about its surroundings are no words for the user.
   qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
   const QGuiApplication application(argc, argv);
-  return Comparison(options, std::move(*settings)).run();
+  try {
+    return Comparison(options, std::move(*settings)).run();
+  } catch (const archive::ArchiveFailure& failed) {
+    tell(failed.what());
+    return Exit::readOrWriteFailed;
+  }
 }
 
 } // namespace afterbeat::cli

@@ -76,7 +76,8 @@ void addCompare(CLI::App& app, CompareOptions& options) {
   auto* command = app.add_subcommand(
       "compare",
       "Compare many records: where time is lost, whether it gets better, what to look at");
-  command->add_option("FILE", options.files, "Event logs, and folders of them")->required();
+  command->add_option("FILE", options.files, "Event logs, and folders of them");
+  command->add_option("--archive", options.archive, "An archive: a file, or service:NAME");
   auto* csv = command->add_flag("--csv", options.csv, "Print a line of CSV for each record");
   command->add_flag("--json", options.json, "Print JSON")->excludes(csv);
   command->add_option("--report", options.report, "Write the report, a PDF");

@@ -1,10 +1,8 @@
-/// A season made from files, in memory.
+/// A season for the command: from files, in memory, or from an archive.
 #pragma once
 
+#include "app/archive/archive.h"
 #include "app/cli/command.h"
-#include "core/compare/season.h"
-
-#include <functional>
 
 namespace afterbeat::cli {
 
@@ -18,19 +16,18 @@ struct SeasonOfFiles {
   std::vector<NotRead> notRead;
   /// Files whose bytes another file has as well: one record.
   std::vector<std::string> twice;
-  Exit exit = Exit::fine;
+  /// Files that were read and are not whole.
+  std::vector<std::string> faulty;
 };
 
-struct SeasonWords {
-  /// Files, and folders in which every event log (*.resuslog) is taken, in the order of names.
-  std::vector<std::string> sources;
-  FigureSettings settings;
-  std::string derive = "auto";
-  /// Called with each file's problems.
-  std::function<void(const std::string& file, const std::vector<Problem>&)> problems;
-};
+/// Reads and computes files, and of folders every event log (*.resuslog) at any depth, in the order
+/// of names.
+[[nodiscard]] SeasonOfFiles seasonOfFiles(const std::vector<std::string>& sources,
+                                          const archive::MakingSettings& settings);
 
-/// Reads and computes every file.
-[[nodiscard]] SeasonOfFiles seasonOfFiles(const SeasonWords& words);
+/// The making of an archive that has exactly these settings under the present definitions; a
+/// sentence where there is none.
+[[nodiscard]] archive::Expected<archive::Making> makingOf(const archive::Archive& from,
+                                                          const archive::MakingSettings& settings);
 
 } // namespace afterbeat::cli

@@ -3467,6 +3467,10 @@
         <source>Pause of %1 before a shock; the profile asks for less than %2.</source>
         <translation>Pause von %1 vor einem Schock; das Profil verlangt weniger als %2.</translation>
     </message>
+    <message>
+        <source>Too few records, here or elsewhere, to hold this site against the others.</source>
+        <translation>Zu wenige Aufzeichnungen, hier oder anderswo, um diesen Standort mit den anderen zu vergleichen.</translation>
+    </message>
 </context>
 <context>
     <name>WaveMarks</name>

@@ -10,7 +10,7 @@ TEST(Usage, HelpAndVersionAreData) {
   const Ran help = folder.cli({"--help"});
   EXPECT_EQ(help.exit, 0);
   EXPECT_EQ(help.err, "");
-  for (const char* command : {"check", "measure", "sheet", "gather", "rewrite"}) {
+  for (const char* command : {"check", "measure", "compare", "sheet", "gather", "rewrite"}) {
     EXPECT_NE(help.out.find(command), std::string::npos);
   }
   EXPECT_EQ(folder.cli({"--version"}).exit, 0);

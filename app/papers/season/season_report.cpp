@@ -310,16 +310,20 @@ private:
     made.caption = say(QT_TRANSLATE_NOOP("Papers", "Figures of this site"));
     made.head = tableHead() << say(QT_TRANSLATE_NOOP("Papers", "Middle elsewhere"));
     QStringList clear;
+    bool compared = false;
     for (const Spread& spread : spreads) {
       const SpreadGroup& one = spread.groups[index];
       addRow(made, one, spread.measure, true);
+      compared = compared || one.against.has_value();
       if (one.against && one.against->clear) {
         clear << titleOf(spread.measure, report_.words);
       }
     }
     addTable(section, std::move(made));
     section.blocks.emplace_back(
-        clear.isEmpty()
+        !compared ? say(QT_TRANSLATE_NOOP("Papers", "Too few records, here or elsewhere, to hold "
+                                                    "this site against the others."))
+        : clear.isEmpty()
             ? say(QT_TRANSLATE_NOOP("Papers", "No figure here differs from the other sites by more "
                                               "than chance explains; in few records a real "
                                               "difference can go unseen."))

@@ -1,0 +1,64 @@
+#!/usr/bin/env python3
+"""`compare --json` of the samples against its published schema, and `compare --csv` read back, both
+by other implementations (python3-jsonschema, Python's csv).
+
+    compare_output.py PROGRAM SOURCE_DIR
+"""
+import copy
+import csv
+import io
+import json
+import pathlib
+import subprocess
+import sys
+import tempfile
+
+import jsonschema
+
+program, source = sys.argv[1], pathlib.Path(sys.argv[2])
+schema = json.loads((source / "resources/format/compare-output.schema.json").read_text())
+jsonschema.Draft7Validator.check_schema(schema)
+validator = jsonschema.Draft7Validator(schema)
+samples = sorted(str(p) for p in (source / "samples").glob("*.resuslog"))
+assert samples, "no samples found"
+
+
+def compare(*words):
+    run = subprocess.run([program, "compare", *samples, *words], capture_output=True)
+    if run.returncode not in (0, 1):
+        sys.exit(f"{words}: exit {run.returncode}: {run.stderr.decode()}")
+    return run.stdout.decode()
+
+
+faults = 0
+with tempfile.TemporaryDirectory() as folder:
+    for words in ([], ["--profile", "american-2025"],
+                  ["--without-identity", "--secret", folder + "/secret"]):
+        output = json.loads(compare("--json", *words))
+        for error in validator.iter_errors(output):
+            faults += 1
+            print(f"{words}: {error.json_path}: {error.message}")
+        rows = list(csv.DictReader(io.StringIO(compare("--csv", *words), newline=""), strict=True))
+        assert len(rows) == len(output["records"]), (len(rows), len(output["records"]))
+        for row, record in zip(rows, output["records"]):
+            assert None not in row and None not in row.values(), "a line of another length"
+            for key, of in (("site", "site"), ("team", "team"), ("file", "file"), ("day", "day")):
+                assert row[key].lstrip("'") == (record[of] or "").strip(), (key, row[key])
+            for name, figure in record["figures"].items():
+                assert row[name + "_status"] == figure["status"]
+                column = next(key for key in row if key == name or
+                              key.startswith(name + "_") and key[len(name):] in
+                              ("_s", "_per_min", "_mm", "_j") or
+                              key == name and key.endswith(("_s", "_mm", "_j")))
+                value = None if row[column] == "" else float(row[column])
+                assert value == figure["value"], (name, row[column], figure)
+
+# The schema would notice.
+for break_it in (lambda o: o["records"][0]["figures"]["longest_pause"].update(status="fine"),
+                 lambda o: o["kinds"][0]["figures"][0].pop("not_recorded"),
+                 lambda o: o["records"][0].update(kind="exercise")):
+    broken = copy.deepcopy(output)
+    break_it(broken)
+    if validator.is_valid(broken):
+        sys.exit("the schema takes what it must not")
+sys.exit(1 if faults else 0)
