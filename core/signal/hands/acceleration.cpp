@@ -6,7 +6,10 @@
 #include "core/signal/hands/trains.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <span>
+#include <vector>
 
 namespace afterbeat {
 namespace {
@@ -64,13 +67,14 @@ public:
   }
 
   void find(Findings& result) {
-    const double slow = look(kSlowPresses);
-    if (look(kFastPresses) < slow) {
-      look(kSlowPresses);
+    look(std::array{kSlowPresses, kFastPresses});
+    std::vector<Look> closer;
+    for (const Usual& usual : usualRates(series_, pulses_, piece_.rateHz)) {
+      closer.push_back({std::clamp(0.62 * usual.slowHz, 0.65, 1.7),
+                        std::clamp(1.7 * usual.fastHz, 1.8, 4.5)});
     }
-    const Usual usual = usualOf(series_, pulses_, piece_.rateHz);
-    if (usual.slowHz > 0) {
-      look({std::clamp(0.62 * usual.slowHz, 0.65, 1.3), std::clamp(1.7 * usual.fastHz, 1.8, 3.5)});
+    if (!closer.empty()) {
+      look(closer);
     }
     for (const Train& train :
          trustedTrains(std::move(series_), pulses_, shape_, piece_.rateHz, kLeastShare)) {
@@ -102,10 +106,16 @@ private:
     return !weighed_ || (level_[i] > kLeastGravity && level_[i] < kMostGravity);
   }
 
-  double look(const Look& how) {
+  void look(std::span<const Look> looks) {
     const double rate = piece_.rateHz;
-    movement_ = lowPassed(movementFrom(piece_.values, how.lowHz, rate), how.highHz, rate);
-    pulses_ = findPulses(movement_, kLeastHeightMm);
+    movements_.clear();
+    std::vector<std::vector<Pulse>> seen;
+    for (const Look& how : looks) {
+      movements_.push_back(
+          lowPassed(movementFrom(piece_.values, how.lowHz, rate), how.highHz, rate));
+      seen.push_back(findPulses(movements_.back(), kLeastHeightMm));
+    }
+    pulses_ = joined(seen);
     for (Pulse& pulse : pulses_) {
       const double wander = wander_[pulse.top];
       const bool carried = wander > kLeastWander && wander > kWanderShare * swing_[pulse.top];
@@ -116,9 +126,7 @@ private:
     SeriesRules rules;
     rules.rateHz = rate;
     rules.fairHeight = kFairHeightMm;
-    SeriesFound found = findSeries(pulses_, rules);
-    series_ = std::move(found.series);
-    return found.gain;
+    series_ = findSeries(pulses_, rules).series;
   }
 
   /// Depth by the spectral method over the 3 s around pulse `k`, as far as the train reaches; 0
@@ -149,7 +157,8 @@ private:
   }
 
   void write(const Train& train, Findings& result) const {
-    const auto releases = releasesOf(train.series, pulses_, movement_);
+    const auto releases =
+        releasesOf(train.series, pulses_, movements_[pulses_[train.series.front()].look]);
     double check = 0;
     for (std::size_t k = 0; k < train.series.size(); ++k) {
       const Press press =
@@ -174,7 +183,9 @@ private:
 
   const Piece& piece_;
   bool weighed_;
-  std::vector<double> wander_, shape_, swing_, level_, movement_;
+  std::vector<double> wander_, shape_, swing_, level_;
+  /// What each look shows.
+  std::vector<std::vector<double>> movements_;
   std::vector<Pulse> pulses_;
   std::vector<Series> series_;
 };

@@ -7,7 +7,9 @@
 #include "core/signal/hands/trains.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <span>
 #include <utility>
 #include <vector>
 
@@ -23,7 +25,7 @@ struct Look {
 /// presses has maxima of its own.
 constexpr Look kSlowPresses{0.7, 2.0, 0.15}, kFastPresses{1.0, 3.0, 0.15};
 constexpr double kLeastHeightOhm = 0.06;
-constexpr double kShapeHz = 6;
+constexpr double kShapeLowHz = 0.7, kShapeHz = 6;
 constexpr double kLeastShare = 0.45;
 /// Impedance moves with more than presses: never as sure as a sensor on the chest.
 constexpr double kMostSure = 0.9;
@@ -35,16 +37,21 @@ public:
   explicit Waves(const Piece& piece) : piece_(piece) {}
 
   void find() {
-    const double slow = look(kSlowPresses);
-    if (look(kFastPresses) < slow) {
-      look(kSlowPresses);
-    }
+    look(std::array{kSlowPresses, kFastPresses});
     lookCloser();
   }
 
   /// Above 0 where presses raise the signal.
   [[nodiscard]] double polarity() const {
-    return polarityOf(series_, pulses_, wave_, piece_.values, piece_.rateHz);
+    std::vector<std::vector<Series>> bySight(waves_.size());
+    for (const Series& one : series_) {
+      bySight[pulses_[one.front()].look].push_back(one);
+    }
+    double sum = 0;
+    for (std::size_t i = 0; i < waves_.size(); ++i) {
+      sum += polarityOf(bySight[i], pulses_, waves_[i], piece_.values, piece_.rateHz);
+    }
+    return sum;
   }
 
   /// How far the signal lies up (above 0) or down at presses known from elsewhere, summed, and how
@@ -53,8 +60,10 @@ public:
     std::pair<double, int> result;
     for (const Time t : known) {
       const double i = std::round(piece_.view().indexOf(t));
-      if (i >= 0 && i < static_cast<double>(wave_.size())) {
-        result.first += wave_[static_cast<std::size_t>(i)];
+      if (i >= 0 && i < static_cast<double>(waves_.front().size())) {
+        for (const auto& wave : waves_) {
+          result.first += wave[static_cast<std::size_t>(i)];
+        }
         ++result.second;
       }
     }
@@ -64,14 +73,16 @@ public:
   /// Presses lower the signal: what was found are the releases.
   void turnOver() {
     sign_ = -1;
-    for (double& x : wave_) {
-      x = -x;
+    for (auto& wave : waves_) {
+      for (double& x : wave) {
+        x = -x;
+      }
     }
-    track(closest_.fairOhm);
+    track();
   }
 
   void write(Findings& result) {
-    std::vector<double> shape = bandPassed(piece_.values, closest_.lowHz, kShapeHz, piece_.rateHz);
+    std::vector<double> shape = bandPassed(piece_.values, kShapeLowHz, kShapeHz, piece_.rateHz);
     for (double& x : shape) {
       x *= sign_;
     }
@@ -86,35 +97,45 @@ public:
   }
 
 private:
-  /// A look at the rates that the last one found.
+  /// A look at each of the paces that the last one found.
   void lookCloser() {
-    const Usual usual = usualOf(series_, pulses_, piece_.rateHz);
-    if (usual.slowHz > 0) {
-      look({std::clamp(0.62 * usual.slowHz, 0.65, 1.3), std::clamp(1.5 * usual.fastHz, 1.6, 3.5),
-            std::max(kFastPresses.fairOhm, 0.35 * usual.height)});
+    std::vector<Look> closer;
+    for (const Usual& usual : usualRates(series_, pulses_, piece_.rateHz)) {
+      closer.push_back({std::clamp(0.62 * usual.slowHz, 0.65, 1.7),
+                        std::clamp(1.5 * usual.fastHz, 1.6, 4.0),
+                        std::max(kFastPresses.fairOhm, 0.35 * usual.height)});
+    }
+    if (!closer.empty()) {
+      look(closer);
     }
   }
 
-  double look(const Look& how) {
-    closest_ = how;
-    wave_ = bandPassed(piece_.values, how.lowHz, how.highHz, piece_.rateHz);
-    return track(how.fairOhm);
+  void look(std::span<const Look> looks) {
+    looks_.assign(looks.begin(), looks.end());
+    waves_.clear();
+    for (const Look& how : looks) {
+      waves_.push_back(bandPassed(piece_.values, how.lowHz, how.highHz, piece_.rateHz));
+    }
+    track();
   }
 
-  double track(double fairOhm) {
-    pulses_ = findPulses(wave_, kLeastHeightOhm);
+  void track() {
+    std::vector<std::vector<Pulse>> seen;
+    for (const auto& wave : waves_) {
+      seen.push_back(findPulses(wave, kLeastHeightOhm));
+    }
+    pulses_ = joined(seen);
     SeriesRules rules;
     rules.rateHz = piece_.rateHz;
-    rules.fairHeight = fairOhm;
-    SeriesFound found = findSeries(pulses_, rules);
-    series_ = std::move(found.series);
-    return found.gain;
+    rules.fairHeight = looks_.front().fairOhm;
+    series_ = findSeries(pulses_, rules).series;
   }
 
   const Piece& piece_;
   double sign_ = 1;
-  Look closest_;
-  std::vector<double> wave_;
+  std::vector<Look> looks_;
+  /// What each look shows.
+  std::vector<std::vector<double>> waves_;
   std::vector<Pulse> pulses_;
   std::vector<Series> series_;
 };

@@ -42,7 +42,15 @@ class Tracker {
 public:
   Tracker(std::span<const Pulse> pulses, const SeriesRules& rules)
       : pulses_(pulses), rules_(rules), nodes_(pulses.size()), total_(pulses.size() + 1, 0),
-        ended_(pulses.size() + 1, -1) {}
+        ended_(pulses.size() + 1, -1), free_(pulses.size(), 0) {
+    const auto apart = static_cast<std::size_t>(rules.shortest * rules.rateHz);
+    for (std::size_t i = 0, from = 0; i < pulses.size(); ++i) {
+      while (pulses[from].top + apart <= pulses[i].top) {
+        ++from;
+      }
+      free_[i] = from;
+    }
+  }
 
   SeriesFound run() {
     for (std::size_t i = 0; i < pulses_.size(); ++i) {
@@ -69,6 +77,9 @@ private:
     const double usual = std::min(pulses_[j].height, pulses_[i].height);
     double cost = 0;
     for (std::size_t m = j + 1; m < i; ++m) {
+      if (pulses_[m].look != pulses_[i].look) {
+        continue;
+      }
       const double share = std::min(1.0, pulses_[m].height / usual);
       cost += kSkipLoss * share * share;
     }
@@ -82,7 +93,7 @@ private:
       if (interval > rules_.longest) {
         break;
       }
-      if (interval < rules_.shortest) {
+      if (interval < rules_.shortest || pulses_[j].look != pulses_[i].look) {
         continue;
       }
       Pair pair{j, interval, skipping(j, i), 0, -1};
@@ -96,7 +107,7 @@ private:
     const double here =
         alone(i) - pair.skipped +
         likeness(pulses_[i].height / pulses_[j].height, kHeightSpread, kHeightGain, kHeightLoss);
-    pair.score = total_[j] - rules_.least + alone(j) + here;
+    pair.score = total_[free_[j]] - rules_.least + alone(j) + here;
     const Node& before = nodes_[j];
     for (std::size_t p = 0; p < before.count; ++p) {
       const double steady = likeness(pair.interval / before.pairs[p].interval, kIntervalSpread,
@@ -128,7 +139,7 @@ private:
         series.push_back(at);
       }
       std::reverse(series.begin(), series.end());
-      i = series.front();
+      i = free_[series.front()];
       result.push_back(std::move(series));
     }
     std::reverse(result.begin(), result.end());
@@ -141,9 +152,25 @@ private:
   /// The best that ends before pulse `i`, and which pair ended at pulse `i - 1`; -1: none.
   std::vector<double> total_;
   std::vector<int> ended_;
+  /// How many pulses lie before each and far enough from it to be the end of another series.
+  std::vector<std::size_t> free_;
 };
 
 } // namespace
+
+std::vector<Pulse> joined(std::span<const std::vector<Pulse>> looks) {
+  std::vector<Pulse> result;
+  for (std::size_t look = 0; look < looks.size(); ++look) {
+    const auto before = static_cast<std::ptrdiff_t>(result.size());
+    result.insert(result.end(), looks[look].begin(), looks[look].end());
+    for (auto pulse = result.begin() + before; pulse != result.end(); ++pulse) {
+      pulse->look = look;
+    }
+    std::inplace_merge(result.begin(), result.begin() + before, result.end(),
+                       [](const Pulse& a, const Pulse& b) { return a.top < b.top; });
+  }
+  return result;
+}
 
 std::vector<Pulse> findPulses(std::span<const double> signal, double least) {
   std::vector<Pulse> pulses;
@@ -159,7 +186,7 @@ std::vector<Pulse> findPulses(std::span<const double> signal, double least) {
       if (signal[i] > signal[high]) {
         high = i;
       } else if (signal[i] <= signal[high] - least && signal[high] - signal[low] >= least) {
-        pulse = Pulse{high, low, i, 0, 0};
+        pulse = Pulse{high, low, i, 0, 0, 0};
         open = true;
         rising = false;
         low = i;

@@ -15,7 +15,12 @@ struct Pulse {
   double height = 0;
   /// What else speaks for it, in log likelihood; 0: nothing known.
   double worth = 0;
+  /// Which of several looks at the same signal shows it.
+  std::size_t look = 0;
 };
+
+/// Lets the pulses of several looks stand in one list, in order of their tops.
+[[nodiscard]] std::vector<Pulse> joined(std::span<const std::vector<Pulse>> looks);
 
 /// All maxima of `signal` that stand out by more than `least` from the minima on both sides, in
 /// order.
@@ -45,6 +50,9 @@ struct SeriesFound {
 /// tracker of Ellis, J New Music Res 2007;36:51-60 [from memory]) in which a pulse gains by its
 /// height, by an interval and a height like those before it, and loses by pulses left out in
 /// between. Series that gain too little are none: noise has pulses too, but unlike ones.
+///
+/// `pulses` may be those of several looks (see `joined`): a series keeps to one look, and at any
+/// time the look that gains most is believed, so that a slow rescuer may follow a quick one.
 [[nodiscard]] SeriesFound findSeries(std::span<const Pulse> pulses, const SeriesRules& rules);
 
 } // namespace afterbeat

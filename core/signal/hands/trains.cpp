@@ -1,11 +1,14 @@
 #include "core/signal/hands/trains.h"
 
 #include <algorithm>
+#include <array>
 
 namespace afterbeat {
 namespace {
 
 constexpr double kSlowestPerMin = 50;
+/// Compressions a minute that part slow from usual and usual from fast series.
+constexpr std::array kPaces{85.0, 120.0};
 constexpr std::size_t kFewest = 4;
 /// A series this alike, and this many pulses of such series, tell how high presses are.
 constexpr double kSureAlike = 0.75;
@@ -68,20 +71,29 @@ std::vector<Train> trustedTrains(std::vector<Series> found, std::span<const Puls
   return trains;
 }
 
-Usual usualOf(std::span<const Series> series, std::span<const Pulse> pulses, double rateHz) {
-  std::vector<double> steps, heights;
+std::vector<Usual> usualRates(std::span<const Series> series, std::span<const Pulse> pulses,
+                              double rateHz) {
+  std::array<std::vector<double>, kPaces.size() + 1> steps, heights;
   for (const Series& one : series) {
+    const double pace = 60 * rateHz / std::max(1.0, usualStep(one, pulses));
+    const auto at = static_cast<std::size_t>(
+        std::upper_bound(kPaces.begin(), kPaces.end(), pace) - kPaces.begin());
     for (std::size_t k = 1; k < one.size(); ++k) {
-      steps.push_back(static_cast<double>(pulses[one[k]].top - pulses[one[k - 1]].top));
-      heights.push_back(pulses[one[k]].height);
+      steps[at].push_back(static_cast<double>(pulses[one[k]].top - pulses[one[k - 1]].top));
+      heights[at].push_back(pulses[one[k]].height);
     }
   }
-  if (steps.empty()) {
-    return {};
+  std::vector<Usual> result;
+  for (std::size_t at = 0; at < steps.size(); ++at) {
+    if (steps[at].empty()) {
+      continue;
+    }
+    std::sort(steps[at].begin(), steps[at].end());
+    const std::size_t n = steps[at].size();
+    result.push_back({rateHz / steps[at][n * 7 / 8], rateHz / steps[at][n / 8],
+                      medianOf(std::move(heights[at]))});
   }
-  std::sort(steps.begin(), steps.end());
-  return {rateHz / steps[steps.size() * 7 / 8], rateHz / steps[steps.size() / 8],
-          medianOf(std::move(heights))};
+  return result;
 }
 
 double alikeAround(const Train& train, std::size_t k) {

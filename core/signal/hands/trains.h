@@ -31,14 +31,18 @@ struct Train {
                                                std::span<const double> shape, double rateHz,
                                                double share);
 
-/// Pulses a second and heights of all series together, for a second and closer look.
+/// Pulses a second and heights of some series together, for a second and closer look at them.
 struct Usual {
-  /// From the slow and the fast eighth of the steps; 0 without any.
+  /// From the slow and the fast eighth of the steps.
   double slowHz = 0, fastHz = 0;
   double height = 0;
 };
-[[nodiscard]] Usual usualOf(std::span<const Series> series, std::span<const Pulse> pulses,
-                            double rateHz);
+
+/// The slow, the usual and the fast series of a signal (below 85 a minute, up to 120, above), those
+/// of the three that there are: one look does not suit a rescuer of 65 a minute and the next of
+/// 150.
+[[nodiscard]] std::vector<Usual> usualRates(std::span<const Series> series,
+                                            std::span<const Pulse> pulses, double rateHz);
 
 /// 0 to 1: how sure one pulse of a train is, from its own likeness and that of the fifteen around
 /// it.
