@@ -121,13 +121,15 @@ private:
 
   void track() {
     std::vector<std::vector<Pulse>> seen;
-    for (const auto& wave : waves_) {
-      seen.push_back(findPulses(wave, kLeastHeightOhm));
+    for (std::size_t i = 0; i < waves_.size(); ++i) {
+      seen.push_back(findPulses(waves_[i], kLeastHeightOhm));
+      for (Pulse& pulse : seen.back()) {
+        pulse.fairHeight = looks_[i].fairOhm;
+      }
     }
     pulses_ = joined(seen);
     SeriesRules rules;
     rules.rateHz = piece_.rateHz;
-    rules.fairHeight = looks_.front().fairOhm;
     series_ = findSeries(pulses_, rules).series;
   }
 

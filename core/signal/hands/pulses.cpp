@@ -68,7 +68,8 @@ public:
 
 private:
   [[nodiscard]] double alone(std::size_t i) const {
-    const double x = std::log(pulses_[i].height / rules_.fairHeight);
+    const double x = std::log(
+        pulses_[i].height / (pulses_[i].fairHeight > 0 ? pulses_[i].fairHeight : rules_.fairHeight));
     return std::clamp(kHeightAlone * x, -3.0, kHeightAlone) + pulses_[i].worth;
   }
 
@@ -186,7 +187,7 @@ std::vector<Pulse> findPulses(std::span<const double> signal, double least) {
       if (signal[i] > signal[high]) {
         high = i;
       } else if (signal[i] <= signal[high] - least && signal[high] - signal[low] >= least) {
-        pulse = Pulse{high, low, i, 0, 0, 0};
+        pulse = Pulse{high, low, i, 0, 0, 0, 0};
         open = true;
         rising = false;
         low = i;

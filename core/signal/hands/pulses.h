@@ -17,6 +17,8 @@ struct Pulse {
   double worth = 0;
   /// Which of several looks at the same signal shows it.
   std::size_t look = 0;
+  /// The height at which it counts as neither likely nor unlikely; 0: as the rules have it.
+  double fairHeight = 0;
 };
 
 /// Lets the pulses of several looks stand in one list, in order of their tops.

@@ -45,7 +45,7 @@ std::vector<Pulse> pulsesAt(const std::vector<std::pair<double, double>>& what) 
   std::vector<Pulse> pulses;
   for (const auto& [t, height] : what) {
     const auto top = static_cast<std::size_t>(std::lround(t * 50));
-    pulses.push_back({top, top - 10, top + 10, height, 0, 0});
+    pulses.push_back({top, top - 10, top + 10, height, 0, 0, 0});
   }
   return pulses;
 }
