@@ -10,9 +10,7 @@
 namespace afterbeat {
 namespace {
 
-constexpr std::size_t kPhases = 24;
 constexpr std::size_t kNeighbours = 8;
-using Shape = std::array<double, kPhases>;
 
 Shape shapeAround(std::span<const double> signal, std::size_t top, double step) {
   Shape shape{};
@@ -82,14 +80,20 @@ double usualStep(const Series& series, std::span<const Pulse> pulses) {
   return medianOf(std::move(steps));
 }
 
-std::vector<Likeness> likenessToNeighbours(const Series& series, std::span<const Pulse> pulses,
-                                           std::span<const double> signal) {
+std::vector<Shape> shapesOf(const Series& series, std::span<const Pulse> pulses,
+                            std::span<const double> signal) {
   const double step = usualStep(series, pulses);
   std::vector<Shape> shapes;
   shapes.reserve(series.size());
   for (const std::size_t i : series) {
     shapes.push_back(shapeAround(signal, pulses[i].top, step));
   }
+  return shapes;
+}
+
+std::vector<Likeness> likenessToNeighbours(const Series& series, std::span<const Pulse> pulses,
+                                           std::span<const double> signal) {
+  const std::vector<Shape> shapes = shapesOf(series, pulses, signal);
   std::vector<Likeness> result(series.size());
   eachSumOfNeighbours(shapes, kNeighbours, true,
                       [&](std::size_t k, const Shape& sum, double count) {

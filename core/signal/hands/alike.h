@@ -3,6 +3,8 @@
 
 #include "core/signal/hands/pulses.h"
 
+#include <array>
+#include <cstddef>
 #include <span>
 #include <vector>
 
@@ -17,6 +19,12 @@ inline namespace hands {
 /// Mean time between the pulses of a series that lie next to each other, in samples: the median of
 /// the steps. 0 for fewer than two.
 [[nodiscard]] double usualStep(const Series& series, std::span<const Pulse> pulses);
+
+/// One press, or what could be one: a signal around a top, one usual step long, its mean taken off.
+inline constexpr std::size_t kPhases = 24;
+using Shape = std::array<double, kPhases>;
+[[nodiscard]] std::vector<Shape> shapesOf(const Series& series, std::span<const Pulse> pulses,
+                                          std::span<const double> signal);
 
 /// How a pulse compares with the mean of the up to eight neighbours before and after it.
 struct Likeness {

@@ -1,5 +1,7 @@
 #include "core/signal/hands/trains.h"
 
+#include "core/signal/hands/pauses.h"
+
 #include <algorithm>
 #include <array>
 
@@ -16,6 +18,10 @@ constexpr std::size_t kSurePulses = 15;
 /// Ends lower than this beside the next six are no presses; a series this low beside the sure ones
 /// none.
 constexpr double kLowEnd = 0.45, kLowSeries = 0.4;
+/// This many this alike need no others beside them: a rescuer may press less than half as deep as
+/// the one before.
+constexpr std::size_t kManyPulses = 8;
+constexpr double kOwnAlike = 0.9;
 /// Noise has maxima alike by chance, the more so the fewer there are.
 constexpr double kAlike = 0.5, kAlikeForFew = 1.2, kAlikeKnown = 0.4;
 
@@ -53,10 +59,12 @@ std::vector<Train> trustedTrains(std::vector<Series> found, std::span<const Puls
   std::vector<Train> trains;
   for (Series& series : found) {
     dropUnlike(series, pulses, shape, share);
-    trimEnds(series, pulses, kLowEnd);
-    if (series.size() >= kFewest) {
-      trains.push_back({std::move(series), {}, 0, 0, 0});
-      measure(trains.back(), pulses, shape);
+    for (Series& part : withoutPauses(series, pulses, shape, rateHz)) {
+      trimEnds(part, pulses, kLowEnd);
+      if (part.size() >= kFewest) {
+        trains.push_back({std::move(part), {}, 0, 0, 0});
+        measure(trains.back(), pulses, shape);
+      }
     }
   }
   const double usual = heightOf(trains, pulses, 0);
@@ -64,7 +72,8 @@ std::vector<Train> trustedTrains(std::vector<Series> found, std::span<const Puls
   std::erase_if(trains, [&](const Train& train) {
     const auto n = static_cast<double>(train.series.size());
     const bool known = sure > 0 && train.height > 0.6 * sure && train.height < 1.6 * sure;
-    return train.height < kLowSeries * std::max(usual, sure) ||
+    const bool own = train.series.size() >= kManyPulses && train.alike >= kOwnAlike;
+    return (!own && train.height < kLowSeries * std::max(usual, sure)) ||
            train.alike < (known ? kAlikeKnown : kAlike + kAlikeForFew / n) ||
            60 * rateHz < kSlowestPerMin * train.step;
   });
