@@ -27,7 +27,7 @@ constexpr double kTallestMm = 95;
 constexpr double kWanderShare = 0.5, kLeastWander = 0.3;
 constexpr double kImplausible = -5;
 /// Shapes are compared up to here.
-constexpr double kShapeHz = 6;
+constexpr double kShapeLowHz = 0.65, kShapeHz = 6;
 constexpr double kLeastShare = 0.4;
 /// Gravity's share along the sensor's axis while it lies on a chest, m/s2, drift and tilt allowed
 /// for.
@@ -55,6 +55,20 @@ Gravity gravityIn(const Pieces& read) {
   return usual > 3 ? Gravity::outOfChest : usual < -3 ? Gravity::intoChest : Gravity::removed;
 }
 
+/// How fast the sensor moves, in no unit: in it slow presses are as large beside quick ones as
+/// their depth allows, and noise of high and of low frequency stays small.
+std::vector<double> speedOf(const Piece& piece) {
+  std::vector<double> speed =
+      lowPassed(movementFrom(piece.values, kShapeLowHz, piece.rateHz), kShapeHz, piece.rateHz);
+  double before = speed.empty() ? 0 : speed.front();
+  for (std::size_t i = 0; i + 1 < speed.size(); ++i) {
+    const double here = speed[i];
+    speed[i] = speed[i + 1] - before;
+    before = here;
+  }
+  return speed;
+}
+
 /// One piece of an acceleration channel on its way to compressions.
 class Presses {
 public:
@@ -76,8 +90,9 @@ public:
     if (!closer.empty()) {
       look(closer);
     }
+    const std::vector<double> speed = speedOf(piece_);
     for (const Train& train :
-         trustedTrains(std::move(series_), pulses_, shape_, piece_.rateHz, kLeastShare)) {
+         trustedTrains(series_, pulses_, speed, piece_.rateHz, kLeastShare)) {
       write(train, result);
     }
   }

@@ -11,6 +11,8 @@ namespace afterbeat {
 namespace {
 
 constexpr std::size_t kNeighbours = 8;
+/// The pace at a press is that of so many steps before and after it.
+constexpr std::size_t kPaceSteps = 4;
 
 Shape shapeAround(std::span<const double> signal, std::size_t top, double step) {
   Shape shape{};
@@ -82,11 +84,17 @@ double usualStep(const Series& series, std::span<const Pulse> pulses) {
 
 std::vector<Shape> shapesOf(const Series& series, std::span<const Pulse> pulses,
                             std::span<const double> signal) {
-  const double step = usualStep(series, pulses);
+  const auto top = [&](std::size_t k) { return pulses[series[k]].top; };
   std::vector<Shape> shapes;
   shapes.reserve(series.size());
-  for (const std::size_t i : series) {
-    shapes.push_back(shapeAround(signal, pulses[i].top, step));
+  std::vector<double> steps;
+  for (std::size_t k = 0; k < series.size(); ++k) {
+    steps.clear();
+    for (std::size_t j = k > kPaceSteps ? k - kPaceSteps : 0;
+         j < std::min(k + kPaceSteps, series.size() - 1); ++j) {
+      steps.push_back(static_cast<double>(top(j + 1) - top(j)));
+    }
+    shapes.push_back(shapeAround(signal, top(k), medianOf(steps)));
   }
   return shapes;
 }

@@ -20,7 +20,8 @@ inline namespace hands {
 /// the steps. 0 for fewer than two.
 [[nodiscard]] double usualStep(const Series& series, std::span<const Pulse> pulses);
 
-/// One press, or what could be one: a signal around a top, one usual step long, its mean taken off.
+/// One press, or what could be one: a signal around a top, as long as
+/// a step is thereabouts, its mean taken off.
 inline constexpr std::size_t kPhases = 24;
 using Shape = std::array<double, kPhases>;
 [[nodiscard]] std::vector<Shape> shapesOf(const Series& series, std::span<const Pulse> pulses,
@@ -35,7 +36,7 @@ struct Likeness {
   double share = 0;
 };
 
-/// For each pulse of the series; shapes are `signal` around the tops, one usual step long.
+/// For each pulse of the series; shapes as `shapesOf` has them.
 [[nodiscard]] std::vector<Likeness> likenessToNeighbours(const Series& series,
                                                          std::span<const Pulse> pulses,
                                                          std::span<const double> signal);

@@ -54,10 +54,10 @@ double heightOf(std::span<const Train> trains, std::span<const Pulse> pulses, do
 
 } // namespace
 
-std::vector<Train> trustedTrains(std::vector<Series> found, std::span<const Pulse> pulses,
+std::vector<Train> trustedTrains(std::span<const Series> found, std::span<const Pulse> pulses,
                                  std::span<const double> shape, double rateHz, double share) {
   std::vector<Train> trains;
-  for (Series& series : found) {
+  for (Series series : found) {
     dropUnlike(series, pulses, shape, share);
     for (Series& part : withoutPauses(series, pulses, shape, rateHz)) {
       trimEnds(part, pulses, kLowEnd);

@@ -26,7 +26,7 @@ struct Train {
 /// their length, fast enough (50 a minute and more), and high enough beside the sure ones of the
 /// same piece. `shape` is the signal whose shapes are compared, `share` the least of the
 /// neighbours' size.
-[[nodiscard]] std::vector<Train> trustedTrains(std::vector<Series> found,
+[[nodiscard]] std::vector<Train> trustedTrains(std::span<const Series> found,
                                                std::span<const Pulse> pulses,
                                                std::span<const double> shape, double rateHz,
                                                double share);
