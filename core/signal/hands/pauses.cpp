@@ -9,7 +9,7 @@ namespace afterbeat {
 namespace {
 
 /// A typical press is made from this many on both sides, anew for every few.
-constexpr std::size_t kReach = 16, kEvery = 4;
+constexpr std::size_t kReach = 24, kEvery = 4, kFewest = 8;
 /// The noise is that of this many on both sides.
 constexpr std::size_t kNoiseReach = 8;
 constexpr double kLeastNoise = 0.05;
@@ -67,18 +67,36 @@ Shape typicalOf(std::span<const Shape> shapes) {
   return typical;
 }
 
+/// The better of what comes before and what comes after: at a change of hands presses are like one
+/// of them, noise in a pause is like neither.
+void takeBetter(const Shape& one, const Shape& typical, Fit& fit) {
+  const double power = dot(typical, typical);
+  if (power <= 0) {
+    return;
+  }
+  const double both = dot(one, typical);
+  const double rest = std::sqrt(std::max(0.0, (dot(one, one) - 2 * both + power) / power));
+  if (fit.share == 0 || rest < fit.rest) {
+    fit = {both / power, rest};
+  }
+}
+
 std::vector<Fit> fits(const std::vector<Shape>& shapes) {
-  std::vector<Fit> result(shapes.size());
-  for (std::size_t k = 0; k < shapes.size(); k += kEvery) {
-    const std::size_t from = k > kReach ? k - kReach : 0;
-    const std::size_t to = std::min(shapes.size(), k + kEvery + kReach);
-    const Shape typical = typicalOf(std::span(shapes).subspan(from, to - from));
-    const double power = dot(typical, typical);
-    for (std::size_t i = k; power > 0 && i < std::min(shapes.size(), k + kEvery); ++i) {
-      const double both = dot(shapes[i], typical);
-      const double rest = dot(shapes[i], shapes[i]) - 2 * both + power;
-      result[i] = {both / power, std::sqrt(std::max(0.0, rest / power))};
-    }
+  const std::size_t n = shapes.size();
+  std::vector<Fit> result(n);
+  for (std::size_t k = 0; k < n; k += kEvery) {
+    const std::size_t end = std::min(n, k + kEvery);
+    const auto add = [&](std::size_t from, std::size_t to) {
+      if (to - from < kFewest) {
+        return;
+      }
+      const Shape typical = typicalOf(std::span(shapes).subspan(from, to - from));
+      for (std::size_t i = k; i < end; ++i) {
+        takeBetter(shapes[i], typical, result[i]);
+      }
+    };
+    add(k > kReach ? k - kReach : 0, end);
+    add(k, std::min(n, end + kReach));
   }
   return result;
 }
@@ -135,7 +153,7 @@ std::vector<bool> pressed(const std::vector<double>& forPress) {
 
 std::vector<Series> withoutPauses(const Series& series, std::span<const Pulse> pulses,
                                   std::span<const double> shape, double rateHz) {
-  if (series.size() < 3) {
+  if (series.size() < kFewest) {
     return {series};
   }
   std::vector<double> tops;
