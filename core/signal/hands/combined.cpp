@@ -1,8 +1,10 @@
 #include "core/signal/hands/entries.h"
 #include "core/signal/hands/hands.h"
+#include "core/signal/hands/together.h"
 
 #include <algorithm>
 #include <array>
+#include <optional>
 #include <string_view>
 
 namespace afterbeat {
@@ -58,6 +60,20 @@ void addElectrodeFaults(const Record& record, Time end, Findings& findings) {
   close(end);
 }
 
+std::vector<Time> timesOf(const std::vector<Entry>& entries) {
+  std::vector<Time> result;
+  for (const Entry& entry : entries) {
+    result.push_back(entry.t);
+  }
+  return result;
+}
+
+/// A channel and what it tells.
+struct Told {
+  const Channel* channel = nullptr;
+  Findings findings;
+};
+
 /// What has been chosen so far, best channels first.
 class Choice {
 public:
@@ -77,13 +93,7 @@ public:
   }
 
   [[nodiscard]] bool empty() const { return spans_.empty(); }
-  [[nodiscard]] std::vector<Time> times() const {
-    std::vector<Time> result;
-    for (const Entry& entry : entries_) {
-      result.push_back(entry.t);
-    }
-    return result;
-  }
+  [[nodiscard]] std::vector<Time> times() const { return timesOf(entries_); }
 
   [[nodiscard]] Findings result() && {
     Findings findings;
@@ -202,22 +212,43 @@ Findings compressionsFrom(const Channel& channel, std::span<const Time> known) {
 Findings handsFrom(const Record& record) {
   Choice choice;
   const Channel* breathing = nullptr;
+  // Acceleration waits for impedance, so that the two can be settled together.
+  std::optional<Told> waiting;
+  const auto believeWaiting = [&] {
+    if (waiting) {
+      choice.add(*waiting->channel, waiting->findings);
+      waiting.reset();
+    }
+  };
   for (const std::string_view quantity : kBestFirst) {
     for (const Channel& channel : record.channels) {
       if (channel.quantity != quantity) {
         continue;
       }
-      Findings findings = compressionsFrom(channel, choice.times());
+      std::vector<Time> known = choice.times();
+      if (known.empty() && waiting) {
+        known = timesOf(waiting->findings.entries);
+      }
+      Findings findings = compressionsFrom(channel, known);
       if (findings.length <= Duration{}) {
+        continue;
+      }
+      if (quantity == "acceleration" && choice.empty() && !waiting) {
+        waiting = Told{&channel, std::move(findings)};
         continue;
       }
       if (quantity == "impedance") {
         addElectrodeFaults(record, spanOf(channel).end, findings);
         breathing = breathing == nullptr ? &channel : breathing;
+        if (waiting) {
+          settleTogether(*waiting->channel, waiting->findings, channel, findings);
+        }
       }
+      believeWaiting();
       choice.add(channel, findings);
     }
   }
+  believeWaiting();
   if (choice.empty()) {
     return {};
   }
