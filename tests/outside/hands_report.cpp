@@ -36,6 +36,7 @@ void print(const std::string& name, const Score& s) {
   line("depth", s.depth);
   line("force", s.force);
   line("impedance", s.impedance);
+  line("both", s.both);
   fmt::print("  {:<14} {:6d} true  sens {:.4f}  pred {:.4f}  from the middle of inflation: "
              "median {:+.2f} s\n",
              "breaths", s.breaths.truths, s.breaths.sensitivity(), s.breaths.predictivity(),
@@ -86,18 +87,22 @@ void report(std::uint64_t scenes, bool worst) {
     }
   }
   print(fmt::format("{} scenes", scenes), all);
-  fmt::print("\n{:<24} {:>7} {:>8} {:>9} {:>8} {:>10} {:>6} {:>6}\n", "group", "accel F1",
-             "depth mm", "hands-off", "imped F1", "hands-off", "sens", "pred");
+  fmt::print("\n{:<24} {:>7} {:>8} {:>9} {:>8} {:>10} {:>8} {:>10} {:>6} {:>6}\n", "group",
+             "accel F1", "depth mm", "hands-off", "imped F1", "hands-off", "both F1", "hands-off",
+             "sens", "pred");
   for (const auto& [name, one] : groups) {
-    fmt::print("{:<24} {:>7.4f} {:>8.2f} {:>9.3f} {:>8.4f} {:>10.3f} {:>6.3f} {:>6.3f}\n", name,
+    fmt::print("{:<24} {:>7.4f} {:>8.2f} {:>9.3f} {:>8.4f} {:>10.3f} {:>8.4f} {:>10.3f} {:>6.3f} "
+               "{:>6.3f}\n",
+               name,
                one.acceleration.counts.f1(), quantile(one.acceleration.depth, 0.5),
                shareWithin(one.acceleration.handsOff, 0.02), one.impedance.counts.f1(),
-               shareWithin(one.impedance.handsOff, 0.02), one.breaths.sensitivity(),
+               shareWithin(one.impedance.handsOff, 0.02), one.both.counts.f1(),
+               shareWithin(one.both.handsOff, 0.02), one.breaths.sensitivity(),
                one.breaths.predictivity());
   }
-  fmt::print("\n{:<44} {:>8} {:>9}\n", "goal", "goal", "measured");
+  fmt::print("\n{:<50} {:>8} {:>9}\n", "goal", "goal", "measured");
   for (const Goal& g : goalsOf(all)) {
-    fmt::print("{:<44} {}{:>7} {:>9.4f}  {}\n", g.what, g.atLeast ? ">=" : "<=", g.goal, g.measured,
+    fmt::print("{:<50} {}{:>7} {:>9.4f}  {}\n", g.what, g.atLeast ? ">=" : "<=", g.goal, g.measured,
                g.met() ? "met" : "NOT MET");
   }
 }
@@ -154,7 +159,7 @@ bool writeCurves(const char* path) {
   fmt::print(file, "condition,strength,acceleration_f1,acceleration_time_s,acceleration_depth_mm,"
                    "acceleration_depth_95_mm,acceleration_rate_per_min,impedance_f1,"
                    "impedance_rate_per_min,breath_sensitivity,breath_predictivity,"
-                   "hands_off_acceleration,hands_off_impedance\n");
+                   "hands_off_acceleration,hands_off_impedance,both_f1,hands_off_both\n");
   for (const Curve& curve : curves()) {
     for (const double x : curve.strengths) {
       Score s;
@@ -165,13 +170,14 @@ bool writeCurves(const char* path) {
       }
       fmt::print(file,
                  "{},{},{:.4f},{:.4f},{:.3f},{:.2f},{:.3f},{:.4f},{:.3f},{:.4f},{:.4f},{:.3f},"
-                 "{:.3f}\n",
+                 "{:.3f},{:.4f},{:.3f}\n",
                  curve.name, x, s.acceleration.counts.f1(), quantile(s.acceleration.time, 0.5),
                  quantile(s.acceleration.depth, 0.5), quantile(s.acceleration.depth, 0.95),
                  mean(s.acceleration.rate), s.impedance.counts.f1(), mean(s.impedance.rate),
                  s.breaths.sensitivity(), s.breaths.predictivity(),
                  shareWithin(s.acceleration.handsOff, 0.02),
-                 shareWithin(s.impedance.handsOff, 0.02));
+                 shareWithin(s.impedance.handsOff, 0.02), s.both.counts.f1(),
+                 shareWithin(s.both.handsOff, 0.02));
     }
   }
   return std::fclose(file) == 0;

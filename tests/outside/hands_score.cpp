@@ -209,6 +209,9 @@ void addScene(const Scene& scene, Score& score) {
   addCompressions(scene, compressionsFromForce(scene.force), {}, score.force);
   const Findings pads = compressionsFromImpedance(scene.impedance);
   addCompressions(scene, pads, {{}, false, scene.padsOff}, score.impedance);
+  Record record;
+  record.channels = {scene.acceleration, scene.impedance};
+  addCompressions(scene, handsFrom(record), {scene.travel, false, {}}, score.both);
   const auto hands = foundIn<entry::Compression>(pads).moments;
   const auto breaths =
       foundIn<entry::Ventilation>(breathsFromImpedance(scene.impedance, hands)).moments;
@@ -232,6 +235,7 @@ void add(const Score& from, Score& into) {
   add(from.depth, into.depth);
   add(from.force, into.force);
   add(from.impedance, into.impedance);
+  add(from.both, into.both);
   into.breaths.truths += from.breaths.truths;
   into.breaths.found += from.breaths.found;
   into.breaths.matched += from.breaths.matched;
@@ -273,6 +277,9 @@ std::vector<Goal> goalsOf(const Score& s) {
       {"acceleration: hands-off within 0.02", 0.95, shareWithin(s.acceleration.handsOff, 0.02)},
       {"impedance: F1", 0.97, s.impedance.counts.f1()},
       {"impedance: hands-off within 0.02", 0.95, shareWithin(s.impedance.handsOff, 0.02)},
+      {"acceleration and impedance: F1", 0.99, s.both.counts.f1()},
+      {"acceleration and impedance: hands-off within 0.02", 0.95,
+       shareWithin(s.both.handsOff, 0.02)},
       {"breaths: sensitivity", 0.93, s.breaths.sensitivity()},
       {"breaths: predictivity", 0.93, s.breaths.predictivity()},
   };

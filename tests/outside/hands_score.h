@@ -51,6 +51,8 @@ struct CompressionScore {
 
 struct Score {
   CompressionScore acceleration, depth, force, impedance;
+  /// A record that holds acceleration and impedance.
+  CompressionScore both;
   Counts breaths;
   std::vector<double> breathTime;
 };
