@@ -92,7 +92,7 @@ public:
     }
     const std::vector<double> speed = speedOf(piece_);
     for (const Train& train :
-         trustedTrains(series_, pulses_, speed, piece_.rateHz, kLeastShare)) {
+         trustedTrains(series_, pulses_, shape_, speed, piece_.rateHz, kLeastShare)) {
       write(train, result);
     }
   }

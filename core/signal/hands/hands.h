@@ -9,8 +9,9 @@
 /// Depth is the way from the release before to the deepest point, as every sensor tells it; what is
 /// left at release (leaning) comes beside it where the sensor knows.
 ///
-/// How series are found: pulses, then the most likely series of like pulses (see `findSeries`),
-/// then what is unlike its neighbours is cut off (see `trustedTrains`). Fewer than four presses in
+/// How series are found: pulses in bands for slow, usual and fast presses, then the most likely
+/// series of like pulses (see `findSeries`), then what is unlike its neighbours is cut off, and
+/// pauses that noise has bridged are cut out (see `trustedTrains` and `withoutPauses`). Fewer than four presses in
 /// a row are not found.
 #pragma once
 
@@ -39,9 +40,9 @@ namespace afterbeat {
 /// and presses while gravity is not along the sensor's axis; that for 2 s is `off`.
 [[nodiscard]] Findings compressionsFromAcceleration(const Channel& channel);
 
-/// Moment, depth, leaning and full release from depth. Leaning is what is left at the release after
-/// a press above the level at rest (see `RestingLevel`); up to 5 mm is full release (limit from
-/// memory).
+/// Moment, depth and leaning from depth. Leaning is what is left at the release after a press above
+/// the level at rest (see `RestingLevel`). Whether that is a full release is for the profile to say
+/// that the figures are judged by, so no `full_release` is written.
 [[nodiscard]] Findings compressionsFromDepth(const Channel& channel);
 
 /// Moment and full release (up to 2.5 kilograms-force left, limit from memory) from force; no
@@ -74,7 +75,8 @@ namespace afterbeat {
 /// record.
 ///
 /// At any time the best channel that can judge is believed: depth, then acceleration, force,
-/// impedance (of two alike the earlier in the record). Where a worse one finds ten presses and
+/// impedance (of two alike the earlier in the record). Acceleration without depth is first settled
+/// with impedance where both are there (see `settleTogether`). Where a worse one finds ten presses and
 /// more, and is sure of them, before the first of the better ones, after their last, or between two
 /// of them 30 s and more apart, the better sensor is not in use and the worse one is believed.
 /// Impedance is not believed while the device's own `electrodes` entries say detached or poor

@@ -87,7 +87,7 @@ public:
       x *= sign_;
     }
     for (const Train& train :
-         trustedTrains(series_, pulses_, shape, piece_.rateHz, kLeastShare)) {
+         trustedTrains(series_, pulses_, shape, shape, piece_.rateHz, kLeastShare)) {
       for (std::size_t k = 0; k < train.series.size(); ++k) {
         const auto top = static_cast<double>(pulses_[train.series[k]].top);
         result.entries.push_back(

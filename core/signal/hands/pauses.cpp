@@ -9,9 +9,9 @@ namespace afterbeat {
 namespace {
 
 /// A typical press is made from this many on both sides, anew for every few.
-constexpr std::size_t kReach = 24, kEvery = 4, kFewest = 8;
+constexpr std::size_t kReach = 24, kEvery = 4, kFewest = 12;
 /// The noise is that of this many on both sides.
-constexpr std::size_t kNoiseReach = 8;
+constexpr std::size_t kNoiseReach = 16;
 constexpr double kLeastNoise = 0.05;
 /// How much presses of one rescuer differ by themselves, as a share; how much higher than the
 /// noise's deviation its maxima are.
@@ -22,6 +22,8 @@ constexpr double kMostForPress = 4, kMostAgainstStep = 2, kStepWeight = 0.5;
 constexpr double kLongestStep = 0.5;
 /// What a change of state costs, in log likelihood.
 constexpr double kChange = 1.5;
+/// A step this many times the usual one parts a series: what follows must stand for itself.
+constexpr double kBreak = 1.7;
 /// Between presses of one run, s.
 constexpr double kLongestBeat = 1.5;
 
@@ -87,7 +89,7 @@ std::vector<Fit> fits(const std::vector<Shape>& shapes) {
   for (std::size_t k = 0; k < n; k += kEvery) {
     const std::size_t end = std::min(n, k + kEvery);
     const auto add = [&](std::size_t from, std::size_t to) {
-      if (to - from < kFewest) {
+      if (to - from < std::min(n, kFewest)) {
         return;
       }
       const Shape typical = typicalOf(std::span(shapes).subspan(from, to - from));
@@ -95,8 +97,13 @@ std::vector<Fit> fits(const std::vector<Shape>& shapes) {
         takeBetter(shapes[i], typical, result[i]);
       }
     };
-    add(k > kReach ? k - kReach : 0, end);
-    add(k, std::min(n, end + kReach));
+    const std::size_t from = k > kReach ? k - kReach : 0, to = std::min(n, end + kReach);
+    if (end - from < kFewest && to - k < kFewest) {
+      add(from, to);
+    } else {
+      add(from, end);
+      add(k, to);
+    }
   }
   return result;
 }
@@ -174,13 +181,18 @@ std::vector<Series> withoutPauses(const Series& series, std::span<const Pulse> p
     }
     k = std::max(end, k + 1);
   }
+  std::vector<double> steps;
+  for (std::size_t k = 1; k < tops.size(); ++k) {
+    steps.push_back(tops[k] - tops[k - 1]);
+  }
+  const double longest = std::min(kLongestBeat * rateHz, kBreak * medianOf(std::move(steps)));
   std::vector<Series> result;
   double last = 0;
   for (std::size_t k = 0; k < keep.size(); ++k) {
     if (!keep[k]) {
       continue;
     }
-    if (result.empty() || tops[k] - last > kLongestBeat * rateHz) {
+    if (result.empty() || tops[k] - last > longest) {
       result.emplace_back();
     }
     result.back().push_back(series[k]);

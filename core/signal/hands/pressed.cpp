@@ -14,14 +14,14 @@ namespace {
 /// What differs between depth (mm) and force (N).
 struct Kind {
   double leastHeight, fairHeight;
-  /// What is left at release is at most this: fully released. Limits of 5 mm and 2.5
-  /// kilograms-force, as in the guidelines' profiles (from memory).
-  double releasedBelow;
   bool isDepth;
 };
 
-constexpr Kind kDepth{5, 10, 5, true};
-constexpr Kind kForce{20, 60, 24.5, false};
+constexpr Kind kDepth{5, 10, true};
+constexpr Kind kForce{20, 60, false};
+/// Force left at release is at most this: fully released. 2.5 kilograms-force, as in the
+/// guidelines' profiles (from memory). Of depth the profile decides, from the leaning.
+constexpr double kReleasedBelowN = 24.5;
 /// Presses are looked for below, and measured below.
 constexpr double kLookHz = 4, kMeasureHz = 12;
 constexpr double kLeastShare = 0.35;
@@ -46,8 +46,9 @@ void write(const Piece& piece, const Train& train, const std::vector<double>& re
     if (kind.isDepth) {
       what.depthMm = height;
       what.leaningMm = left;
+    } else {
+      what.fullRelease = left <= kReleasedBelowN;
     }
-    what.fullRelease = left <= kind.releasedBelow;
     const double moment = middleOfTop(values, top, values[top] - kTopShare * height, from, to);
     result.entries.push_back(compressionEntry(piece.timeAt(moment), surenessOf(train, k), what));
   }
@@ -60,7 +61,8 @@ void findIn(const Piece& piece, const Kind& kind, Findings& result) {
   rules.rateHz = piece.rateHz;
   rules.fairHeight = kind.fairHeight;
   const auto trains =
-      trustedTrains(findSeries(pulses, rules).series, pulses, look, piece.rateHz, kLeastShare);
+      trustedTrains(findSeries(pulses, rules).series, pulses, look, look, piece.rateHz,
+                    kLeastShare);
   const auto values = lowPassed(piece.values, kMeasureHz, piece.rateHz);
   std::vector<std::vector<double>> releases;
   std::vector<std::pair<std::size_t, std::size_t>> pressed;

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace afterbeat {
 namespace {
@@ -22,6 +23,11 @@ constexpr double kLowEnd = 0.45, kLowSeries = 0.4;
 /// the one before.
 constexpr std::size_t kManyPulses = 8;
 constexpr double kOwnAlike = 0.9;
+/// As quick as a sure series: this far apart, in the logarithm.
+constexpr double kSamePace = 0.3;
+/// Fewer than this must keep step this well: the median distance from the usual step, a share.
+constexpr std::size_t kFewForStep = 12;
+constexpr double kUnsteady = 0.12;
 /// Noise has maxima alike by chance, the more so the fewer there are.
 constexpr double kAlike = 0.5, kAlikeForFew = 1.2, kAlikeKnown = 0.4;
 
@@ -37,6 +43,17 @@ void measure(Train& train, std::span<const Pulse> pulses, std::span<const double
   }
   train.height = medianOf(std::move(heights));
   train.alike = medianOf(std::move(correlations));
+}
+
+/// How far the steps are from the usual one, in the logarithm: the median.
+double unsteadiness(const Train& train, std::span<const Pulse> pulses) {
+  std::vector<double> off;
+  for (std::size_t k = 1; k < train.series.size(); ++k) {
+    const auto step = static_cast<double>(pulses[train.series[k]].top -
+                                          pulses[train.series[k - 1]].top);
+    off.push_back(std::fabs(std::log(step / train.step)));
+  }
+  return medianOf(std::move(off));
 }
 
 /// Median height over the pulses of series at least `alike` alike; 0 for too few.
@@ -55,11 +72,12 @@ double heightOf(std::span<const Train> trains, std::span<const Pulse> pulses, do
 } // namespace
 
 std::vector<Train> trustedTrains(std::span<const Series> found, std::span<const Pulse> pulses,
-                                 std::span<const double> shape, double rateHz, double share) {
+                                 std::span<const double> shape, std::span<const double> size,
+                                 double rateHz, double share) {
   std::vector<Train> trains;
   for (Series series : found) {
-    dropUnlike(series, pulses, shape, share);
-    for (Series& part : withoutPauses(series, pulses, shape, rateHz)) {
+    dropUnlike(series, pulses, size, share);
+    for (Series& part : withoutPauses(series, pulses, size, rateHz)) {
       trimEnds(part, pulses, kLowEnd);
       if (part.size() >= kFewest) {
         trains.push_back({std::move(part), {}, 0, 0, 0});
@@ -69,13 +87,26 @@ std::vector<Train> trustedTrains(std::span<const Series> found, std::span<const 
   }
   const double usual = heightOf(trains, pulses, 0);
   const double sure = heightOf(trains, pulses, kSureAlike);
+  std::vector<double> surePaces;
+  for (const Train& train : trains) {
+    if (train.alike >= kSureAlike && train.series.size() >= kManyPulses) {
+      surePaces.push_back(train.step);
+    }
+  }
+  const auto keepsPaceOfSure = [&](const Train& train) {
+    return std::any_of(surePaces.begin(), surePaces.end(), [&](double step) {
+      return std::fabs(std::log(train.step / step)) < kSamePace;
+    });
+  };
   std::erase_if(trains, [&](const Train& train) {
     const auto n = static_cast<double>(train.series.size());
-    const bool known = sure > 0 && train.height > 0.6 * sure && train.height < 1.6 * sure;
+    const bool known = sure > 0 && train.height > 0.6 * sure && train.height < 1.6 * sure &&
+                       keepsPaceOfSure(train);
     const bool own = train.series.size() >= kManyPulses && train.alike >= kOwnAlike;
     return (!own && train.height < kLowSeries * std::max(usual, sure)) ||
            train.alike < (known ? kAlikeKnown : kAlike + kAlikeForFew / n) ||
-           60 * rateHz < kSlowestPerMin * train.step;
+           60 * rateHz < kSlowestPerMin * train.step ||
+           (train.series.size() < kFewForStep && unsteadiness(train, pulses) > kUnsteady);
   });
   return trains;
 }

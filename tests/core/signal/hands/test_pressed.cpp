@@ -34,7 +34,6 @@ TEST(Depth, GivesMomentDepthAndLeaning) {
     EXPECT_TRUE(wellFormed(findings));
     const Match m = match(truth(story), timesOf<entry::Compression>(findings), 0.1);
     EXPECT_GE(m.f1(), 0.995);
-    int released = 0;
     for (const auto& [i, j] : m.pairs) {
       const auto& found = compressionAt(findings, j);
       EXPECT_NEAR(found.depthMm.value_or(0), story.presses[i].depthMm, 2.5);
@@ -42,12 +41,8 @@ TEST(Depth, GivesMomentDepthAndLeaning) {
           i + 1 == story.presses.size() ||
           story.presses[i + 1].onset - story.presses[i].onset > 1.5 * story.presses[i].period;
       EXPECT_NEAR(found.leaningMm.value_or(-1), lastOfSeries ? 0 : story.presses[i].leaningMm, 2.5);
-      released += found.fullRelease.value_or(false) ? 1 : 0;
-    }
-    if (lean > 0) {
-      EXPECT_LT(released, 30);
-    } else {
-      EXPECT_EQ(released, m.matched);
+      // The profile of the figures decides, not the detector.
+      EXPECT_FALSE(found.fullRelease);
     }
   }
 }
