@@ -21,7 +21,8 @@ ACCELERATION = ("vehicle_m_s2", "tilt_change_deg", "rate_per_min", "depth_mm")
 IMPEDANCE = ("hiss_share_of_amplitude", "pulls_per_minute", "rate_per_min", "depth_mm")
 SHARE_LINES = {
     "acceleration": (("acceleration_f1", "compressions, F1", 0.99, "C0"),
-                     ("hands_off_acceleration", "hands-off within 0.02, share of scenes", 0.95, "C2")),
+                     ("hands_off_acceleration", "hands-off within 0.02, share of scenes", 0.95, "C2"),
+                     ("hands_off_both", "the same, impedance beside it", 0.95, "C4")),
     "impedance": (("impedance_f1", "compressions, F1", 0.97, "C0"),
                   ("breath_sensitivity", "breaths, sensitivity", 0.93, "C1"),
                   ("breath_predictivity", "breaths, predictivity", 0.93, "C3"),
