@@ -93,8 +93,7 @@ void report(std::uint64_t scenes, bool worst) {
   for (const auto& [name, one] : groups) {
     fmt::print("{:<24} {:>7.4f} {:>8.2f} {:>9.3f} {:>8.4f} {:>10.3f} {:>8.4f} {:>10.3f} {:>6.3f} "
                "{:>6.3f}\n",
-               name,
-               one.acceleration.counts.f1(), quantile(one.acceleration.depth, 0.5),
+               name, one.acceleration.counts.f1(), quantile(one.acceleration.depth, 0.5),
                shareWithin(one.acceleration.handsOff, 0.02), one.impedance.counts.f1(),
                shareWithin(one.impedance.handsOff, 0.02), one.both.counts.f1(),
                shareWithin(one.both.handsOff, 0.02), one.breaths.sensitivity(),

@@ -84,8 +84,8 @@ public:
     look(std::array{kSlowPresses, kFastPresses});
     std::vector<Look> closer;
     for (const Usual& usual : usualRates(series_, pulses_, piece_.rateHz)) {
-      closer.push_back({std::clamp(0.62 * usual.slowHz, 0.65, 1.7),
-                        std::clamp(1.7 * usual.fastHz, 1.8, 4.5)});
+      closer.push_back(
+          {std::clamp(0.62 * usual.slowHz, 0.65, 1.7), std::clamp(1.7 * usual.fastHz, 1.8, 4.5)});
     }
     if (!closer.empty()) {
       look(closer);

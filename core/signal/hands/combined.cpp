@@ -60,6 +60,26 @@ void addElectrodeFaults(const Record& record, Time end, Findings& findings) {
   close(end);
 }
 
+/// Stretches in which circulation is said to have returned.
+std::vector<Interval> circulationOf(const Record& record) {
+  std::vector<Interval> beating;
+  bool open = false;
+  for (const Entry& entry : record.entries) {
+    const auto* circulation = entry.complete<entry::Circulation>();
+    if (circulation == nullptr || !entry.hasTime || !circulation->state) {
+      continue;
+    }
+    const bool returned = *circulation->state == CirculationState::returned;
+    if (returned && !open) {
+      beating.push_back({entry.t, Time::max()});
+    } else if (!returned && open) {
+      beating.back().end = std::max(entry.t, beating.back().begin);
+    }
+    open = returned;
+  }
+  return beating;
+}
+
 std::vector<Time> timesOf(const std::vector<Entry>& entries) {
   std::vector<Time> result;
   for (const Entry& entry : entries) {
@@ -194,7 +214,8 @@ private:
   std::vector<Entry> entries_, taken_;
 };
 
-Findings compressionsFrom(const Channel& channel, std::span<const Time> known) {
+Findings compressionsFrom(const Channel& channel, std::span<const Time> known,
+                          const std::vector<Interval>& beating) {
   if (channel.quantity == "depth") {
     return compressionsFromDepth(channel);
   }
@@ -204,13 +225,14 @@ Findings compressionsFrom(const Channel& channel, std::span<const Time> known) {
   if (channel.quantity == "force") {
     return compressionsFromForce(channel);
   }
-  return compressionsFromImpedance(channel, known);
+  return compressionsFromImpedance(channel, known, beating);
 }
 
 } // namespace
 
 Findings handsFrom(const Record& record) {
   Choice choice;
+  const std::vector<Interval> beating = circulationOf(record);
   const Channel* breathing = nullptr;
   // Acceleration waits for impedance, so that the two can be settled together.
   std::optional<Told> waiting;
@@ -229,7 +251,7 @@ Findings handsFrom(const Record& record) {
       if (known.empty() && waiting) {
         known = timesOf(waiting->findings.entries);
       }
-      Findings findings = compressionsFrom(channel, known);
+      Findings findings = compressionsFrom(channel, known, beating);
       if (findings.length <= Duration{}) {
         continue;
       }

@@ -11,8 +11,8 @@
 ///
 /// How series are found: pulses in bands for slow, usual and fast presses, then the most likely
 /// series of like pulses (see `findSeries`), then what is unlike its neighbours is cut off, and
-/// pauses that noise has bridged are cut out (see `trustedTrains` and `withoutPauses`). Fewer than four presses in
-/// a row are not found.
+/// pauses that noise has bridged are cut out (see `trustedTrains` and `withoutPauses`). Fewer than
+/// four presses in a row are not found.
 #pragma once
 
 #include "core/record/channel.h"
@@ -20,6 +20,7 @@
 #include "core/signal/findings.h"
 
 #include <span>
+#include <vector>
 
 namespace afterbeat {
 
@@ -57,8 +58,12 @@ namespace afterbeat {
 /// never free of compressions.
 /// `known`: compressions of another channel, in time order; where twenty of them lie in this one,
 /// they tell the way it moves.
+/// `beating`: stretches in which the heart is known to beat, in time order. Its beats move
+/// impedance too, by 0.05 to 0.2 Ohm (from memory), and as evenly as presses do; there only what is
+/// at least half as high as the presses elsewhere, and a quarter of an Ohm, is a press.
 [[nodiscard]] Findings compressionsFromImpedance(const Channel& channel,
-                                                 std::span<const Time> known = {});
+                                                 std::span<const Time> known = {},
+                                                 const std::vector<Interval>& beating = {});
 
 /// A `ventilation` for every breath that raises the impedance, in the middle of its rise: air in
 /// the lungs conducts badly. During compressions (`compressions`, in time order, from whatever
@@ -76,9 +81,10 @@ namespace afterbeat {
 ///
 /// At any time the best channel that can judge is believed: depth, then acceleration, force,
 /// impedance (of two alike the earlier in the record). Acceleration without depth is first settled
-/// with impedance where both are there (see `settleTogether`). Where a worse one finds ten presses and
-/// more, and is sure of them, before the first of the better ones, after their last, or between two
-/// of them 30 s and more apart, the better sensor is not in use and the worse one is believed.
+/// with impedance where both are there (see `settleTogether`). Where a worse one finds ten presses
+/// and more, and is sure of them, before the first of the better ones, after their last, or between
+/// two of them 30 s and more apart, the better sensor is not in use and the worse one is believed.
+/// Between `circulation` returned and lost, heartbeats in the impedance are not taken for presses.
 /// Impedance is not believed while the device's own `electrodes` entries say detached or poor
 /// contact.
 ///

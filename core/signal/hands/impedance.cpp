@@ -30,6 +30,10 @@ constexpr double kLeastShare = 0.45;
 /// Impedance moves with more than presses: never as sure as a sensor on the chest.
 constexpr double kMostSure = 0.9;
 constexpr int kFewestKnown = 20;
+/// A heartbeat is hardly higher; what is less than half as high as other presses may be one.
+constexpr double kHighestBeatOhm = 0.25;
+/// Where the heart is known to beat, presses are higher than this, and than this share of others.
+constexpr double kAboveBeatsOhm = 0.25, kAboveBeats = 0.5;
 
 /// One piece of an impedance channel on its way to compressions.
 class Waves {
@@ -81,22 +85,44 @@ public:
     track();
   }
 
-  void write(Findings& result) {
+  void write(const std::vector<Interval>& beating, Findings& result) {
     std::vector<double> shape = bandPassed(piece_.values, kShapeLowHz, kShapeHz, piece_.rateHz);
     for (double& x : shape) {
       x *= sign_;
     }
-    for (const Train& train :
-         trustedTrains(series_, pulses_, shape, shape, piece_.rateHz, kLeastShare)) {
+    const std::vector<Train> trains =
+        trustedTrains(series_, pulses_, shape, shape, piece_.rateHz, kLeastShare, kHighestBeatOhm);
+    const double least = leastBesideBeats(trains, beating);
+    for (const Train& train : trains) {
       for (std::size_t k = 0; k < train.series.size(); ++k) {
-        const auto top = static_cast<double>(pulses_[train.series[k]].top);
-        result.entries.push_back(
-            compressionEntry(piece_.timeAt(top), std::min(kMostSure, surenessOf(train, k))));
+        const Pulse& pulse = pulses_[train.series[k]];
+        const Time t = timeOf(pulse);
+        if (indexHolding(beating, t) < 0 || pulse.height >= least) {
+          result.entries.push_back(compressionEntry(t, std::min(kMostSure, surenessOf(train, k))));
+        }
       }
     }
   }
 
 private:
+  [[nodiscard]] Time timeOf(const Pulse& pulse) const {
+    return piece_.timeAt(static_cast<double>(pulse.top));
+  }
+
+  /// How high pulses must be where the heart beats, Ohm.
+  [[nodiscard]] double leastBesideBeats(const std::vector<Train>& trains,
+                                        const std::vector<Interval>& beating) const {
+    std::vector<double> heights;
+    for (const Train& train : trains) {
+      for (const std::size_t i : train.series) {
+        if (!beating.empty() && indexHolding(beating, timeOf(pulses_[i])) < 0) {
+          heights.push_back(pulses_[i].height);
+        }
+      }
+    }
+    return std::max(kAboveBeatsOhm, kAboveBeats * medianOf(std::move(heights)));
+  }
+
   /// A look at each of the paces that the last one found.
   void lookCloser() {
     std::vector<Look> closer;
@@ -144,7 +170,8 @@ private:
 
 } // namespace
 
-Findings compressionsFromImpedance(const Channel& channel, std::span<const Time> known) {
+Findings compressionsFromImpedance(const Channel& channel, std::span<const Time> known,
+                                   const std::vector<Interval>& beating) {
   if (channel.quantity != "impedance") {
     return {};
   }
@@ -167,7 +194,7 @@ Findings compressionsFromImpedance(const Channel& channel, std::span<const Time>
     if (polarity < 0) {
       wave.turnOver();
     }
-    wave.write(result);
+    wave.write(beating, result);
   }
   putInOrder(result);
   return result;

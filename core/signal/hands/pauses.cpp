@@ -167,8 +167,7 @@ std::vector<Series> withoutPauses(const Series& series, std::span<const Pulse> p
   for (const std::size_t i : series) {
     tops.push_back(static_cast<double>(pulses[i].top));
   }
-  std::vector<bool> keep =
-      pressed(forPress(fits(shapesOf(series, pulses, shape)), tops));
+  std::vector<bool> keep = pressed(forPress(fits(shapesOf(series, pulses, shape)), tops));
   // A few that noise has spoilt leave no pause.
   for (std::size_t k = 0; k < keep.size();) {
     std::size_t end = k;

@@ -60,9 +60,8 @@ void findIn(const Piece& piece, const Kind& kind, Findings& result) {
   SeriesRules rules;
   rules.rateHz = piece.rateHz;
   rules.fairHeight = kind.fairHeight;
-  const auto trains =
-      trustedTrains(findSeries(pulses, rules).series, pulses, look, look, piece.rateHz,
-                    kLeastShare);
+  const auto trains = trustedTrains(findSeries(pulses, rules).series, pulses, look, look,
+                                    piece.rateHz, kLeastShare);
   const auto values = lowPassed(piece.values, kMeasureHz, piece.rateHz);
   std::vector<std::vector<double>> releases;
   std::vector<std::pair<std::size_t, std::size_t>> pressed;

@@ -68,8 +68,8 @@ public:
 
 private:
   [[nodiscard]] double alone(std::size_t i) const {
-    const double x = std::log(
-        pulses_[i].height / (pulses_[i].fairHeight > 0 ? pulses_[i].fairHeight : rules_.fairHeight));
+    const double x = std::log(pulses_[i].height / (pulses_[i].fairHeight > 0 ? pulses_[i].fairHeight
+                                                                             : rules_.fairHeight));
     return std::clamp(kHeightAlone * x, -3.0, kHeightAlone) + pulses_[i].worth;
   }
 

@@ -44,9 +44,8 @@ public:
 
   /// Root of the mean square; nothing where the channel was not read throughout.
   [[nodiscard]] std::optional<double> over(const Interval& where) const {
-    const auto next =
-        std::upper_bound(parts_.begin(), parts_.end(), where.begin,
-                         [](Time t, const Piece& part) { return t < part.begin; });
+    const auto next = std::upper_bound(parts_.begin(), parts_.end(), where.begin,
+                                       [](Time t, const Piece& part) { return t < part.begin; });
     if (next == parts_.begin()) {
       return std::nullopt;
     }
@@ -56,8 +55,8 @@ public:
     if (from < 0 || to <= from || to >= static_cast<double>(part.values.size())) {
       return std::nullopt;
     }
-    const double sum = part.values[static_cast<std::size_t>(to)] -
-                       part.values[static_cast<std::size_t>(from)];
+    const double sum =
+        part.values[static_cast<std::size_t>(to)] - part.values[static_cast<std::size_t>(from)];
     return std::sqrt(std::max(0.0, sum) / (to - from));
   }
 
@@ -140,8 +139,8 @@ std::vector<bool> refuted(const std::vector<Seen>& presses) {
     if (usualOwn.size() >= kFewestNear) {
       const double size =
           std::min(1.0, medianOf(std::move(own)) / std::max(1e-9, medianOf(std::move(usualOwn))));
-      const bool still = medianOf(std::move(other)) <
-                         kStill * size * medianOf(std::move(usualOther));
+      const bool still =
+          medianOf(std::move(other)) < kStill * size * medianOf(std::move(usualOther));
       std::fill(result.begin() + static_cast<std::ptrdiff_t>(i),
                 result.begin() + static_cast<std::ptrdiff_t>(end), still);
     }

@@ -19,6 +19,8 @@ constexpr std::size_t kSurePulses = 15;
 /// Ends lower than this beside the next six are no presses; a series this low beside the sure ones
 /// none.
 constexpr double kLowEnd = 0.45, kLowSeries = 0.4;
+/// However many they are (heartbeats after a rescue), series this low beside the highest are none.
+constexpr double kLowBesideHighest = 0.3;
 /// This many this alike need no others beside them: a rescuer may press less than half as deep as
 /// the one before.
 constexpr std::size_t kManyPulses = 8;
@@ -49,8 +51,8 @@ void measure(Train& train, std::span<const Pulse> pulses, std::span<const double
 double unsteadiness(const Train& train, std::span<const Pulse> pulses) {
   std::vector<double> off;
   for (std::size_t k = 1; k < train.series.size(); ++k) {
-    const auto step = static_cast<double>(pulses[train.series[k]].top -
-                                          pulses[train.series[k - 1]].top);
+    const auto step =
+        static_cast<double>(pulses[train.series[k]].top - pulses[train.series[k - 1]].top);
     off.push_back(std::fabs(std::log(step / train.step)));
   }
   return medianOf(std::move(off));
@@ -73,7 +75,7 @@ double heightOf(std::span<const Train> trains, std::span<const Pulse> pulses, do
 
 std::vector<Train> trustedTrains(std::span<const Series> found, std::span<const Pulse> pulses,
                                  std::span<const double> shape, std::span<const double> size,
-                                 double rateHz, double share) {
+                                 double rateHz, double share, double leastAlone) {
   std::vector<Train> trains;
   for (Series series : found) {
     dropUnlike(series, pulses, size, share);
@@ -87,6 +89,12 @@ std::vector<Train> trustedTrains(std::span<const Series> found, std::span<const 
   }
   const double usual = heightOf(trains, pulses, 0);
   const double sure = heightOf(trains, pulses, kSureAlike);
+  double highest = 0;
+  for (const Train& train : trains) {
+    if (leastAlone > 0 && train.alike >= kSureAlike && train.series.size() >= kSurePulses) {
+      highest = std::max(highest, kLowBesideHighest / kLowSeries * train.height);
+    }
+  }
   std::vector<double> surePaces;
   for (const Train& train : trains) {
     if (train.alike >= kSureAlike && train.series.size() >= kManyPulses) {
@@ -102,8 +110,9 @@ std::vector<Train> trustedTrains(std::span<const Series> found, std::span<const 
     const auto n = static_cast<double>(train.series.size());
     const bool known = sure > 0 && train.height > 0.6 * sure && train.height < 1.6 * sure &&
                        keepsPaceOfSure(train);
-    const bool own = train.series.size() >= kManyPulses && train.alike >= kOwnAlike;
-    return (!own && train.height < kLowSeries * std::max(usual, sure)) ||
+    const bool own = train.series.size() >= kManyPulses && train.alike >= kOwnAlike &&
+                     train.height >= leastAlone;
+    return (!own && train.height < kLowSeries * std::max({usual, sure, highest})) ||
            train.alike < (known ? kAlikeKnown : kAlike + kAlikeForFew / n) ||
            60 * rateHz < kSlowestPerMin * train.step ||
            (train.series.size() < kFewForStep && unsteadiness(train, pulses) > kUnsteady);
@@ -116,8 +125,8 @@ std::vector<Usual> usualRates(std::span<const Series> series, std::span<const Pu
   std::array<std::vector<double>, kPaces.size() + 1> steps, heights;
   for (const Series& one : series) {
     const double pace = 60 * rateHz / std::max(1.0, usualStep(one, pulses));
-    const auto at = static_cast<std::size_t>(
-        std::upper_bound(kPaces.begin(), kPaces.end(), pace) - kPaces.begin());
+    const auto at = static_cast<std::size_t>(std::upper_bound(kPaces.begin(), kPaces.end(), pace) -
+                                             kPaces.begin());
     for (std::size_t k = 1; k < one.size(); ++k) {
       steps[at].push_back(static_cast<double>(pulses[one[k]].top - pulses[one[k - 1]].top));
       heights[at].push_back(pulses[one[k]].height);

@@ -25,12 +25,13 @@ struct Train {
 /// Cuts what is unlike its neighbours off every series and keeps those that are alike enough for
 /// their length, fast enough (50 a minute and more), and high enough beside the sure ones of the
 /// same piece. `shape` is the signal whose shapes are compared, `size` the one whose sizes are (it
-/// may be the same), `share` the least of the neighbours' size.
+/// may be the same), `share` the least of the neighbours' size, `leastAlone` the height that a
+/// series needs to stand beside others more than twice as high.
 [[nodiscard]] std::vector<Train> trustedTrains(std::span<const Series> found,
                                                std::span<const Pulse> pulses,
                                                std::span<const double> shape,
                                                std::span<const double> size, double rateHz,
-                                               double share);
+                                               double share, double leastAlone = 0);
 
 /// Pulses a second and heights of some series together, for a second and closer look at them.
 struct Usual {

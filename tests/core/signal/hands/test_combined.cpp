@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <numbers>
 
 namespace afterbeat {
 namespace {
@@ -56,6 +57,88 @@ Channel impedanceOf(const Story& story, double ohm = 1) {
   ImpedancePlan how;
   how.pressOhm = ohm;
   return channelOf("impedance", "Ohm", impedance(story, how, 250), 250, 0.01);
+}
+
+/// What a beating heart takes off the impedance: a quick fall and a slow return, Ohm.
+void addBeats(std::vector<double>& values, double rateHz, double from, double perMinute,
+              double ohm) {
+  for (auto i = static_cast<std::size_t>(from * rateHz); i < values.size(); ++i) {
+    const double t = static_cast<double>(i) / rateHz - from;
+    // Rates differ from beat to beat by some hundredths.
+    const double beats = t * perMinute / 60 + 0.05 * std::sin(0.25 * 2 * std::numbers::pi * t);
+    const double u = beats - std::floor(beats);
+    const double fall = u < 0.25 ? 0.5 - 0.5 * std::cos(std::numbers::pi * u / 0.25)
+                                 : 0.5 + 0.5 * std::cos(std::numbers::pi * (u - 0.25) / 0.75);
+    values[i] -= ohm * fall;
+  }
+}
+
+Entry circulation(double s, CirculationState state) {
+  Entry entry;
+  entry.t = *timeFromSeconds(s);
+  entry.data = entry::Circulation{state};
+  return entry;
+}
+
+TEST(Combined, TakesNoHeartbeatsForPressesOnceCirculationHasReturned) {
+  for (const double pressOhm : {0.5, 1.0, -1.5}) {
+    for (const double beatOhm : {0.05, 0.1, 0.2}) {
+      for (const double perMinute : {60.0, 80.0, 100.0, 120.0}) {
+        Plan plan = steady();
+        plan.lastBefore = 60;
+        const Story story = tell(plan);
+        ImpedancePlan how;
+        how.pressOhm = pressOhm;
+        how.noise = 0.02;
+        std::vector<double> values = impedance(story, how, 250);
+        addBeats(values, 250, 62, perMinute, beatOhm);
+        Record record;
+        record.channels = {channelOf("impedance", "Ohm", values, 250, 0.01)};
+        record.entries = {circulation(61.5, CirculationState::returned)};
+        const Match m = match(truth(story), timesOf<entry::Compression>(handsFrom(record)), 0.2);
+        EXPECT_GE(m.f1(), 0.98) << pressOhm << " Ohm, beats of " << beatOhm << " at " << perMinute;
+        EXPECT_LE(m.found - m.matched, 2) << pressOhm << " " << beatOhm << " " << perMinute;
+        // Where nobody has said so, size tells as long as beats are small beside presses.
+        record.entries.clear();
+        const Match unsaid =
+            match(truth(story), timesOf<entry::Compression>(handsFrom(record)), 0.2);
+        if (beatOhm <= 0.3 * std::fabs(pressOhm)) {
+          EXPECT_LE(unsaid.found - unsaid.matched, 2)
+              << pressOhm << " " << beatOhm << " " << perMinute << " unsaid";
+        }
+      }
+    }
+  }
+}
+
+TEST(Combined, FindsPressesAgainAfterCirculationIsLost) {
+  const Story story = tell(steady());
+  Record record;
+  record.channels = {impedanceOf(story, 0.3)};
+  record.entries = {circulation(0.5, CirculationState::returned),
+                    circulation(1, CirculationState::lost)};
+  EXPECT_GE(match(truth(story), timesOf<entry::Compression>(handsFrom(record)), 0.2).f1(), 0.97);
+  // Compressions of the usual size end it whatever was written down.
+  record.channels = {impedanceOf(story, 1)};
+  record.entries.pop_back();
+  EXPECT_GE(match(truth(story), timesOf<entry::Compression>(handsFrom(record)), 0.2).f1(), 0.97);
+}
+
+TEST(Combined, SettlesAccelerationAndImpedanceTogether) {
+  Plan plan;
+  plan.pauseSeconds = 8;
+  const Story story = tell(plan);
+  AccelerationPlan shaken;
+  shaken.shaking = {1.2, 1.2, 2.0};
+  const Channel moved =
+      channelOf("acceleration", "m/s2", acceleration(story, shaken, 250), 250, 0.005);
+  Record record;
+  record.channels = {moved, impedanceOf(story)};
+  const Match both = match(truth(story), timesOf<entry::Compression>(handsFrom(record)), 0.2);
+  const Match alone =
+      match(truth(story), timesOf<entry::Compression>(compressionsFromAcceleration(moved)), 0.2);
+  EXPECT_GE(both.f1(), 0.98);
+  EXPECT_GE(both.f1(), alone.f1());
 }
 
 TEST(Combined, TakesTheBestChannelAndFillsItsHoles) {
