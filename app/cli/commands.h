@@ -68,6 +68,17 @@ struct DeriveCommand {
 /// Writes a log with what its waveforms say added as derived entries.
 [[nodiscard]] Exit deriveEntries(const DeriveCommand& options);
 
+struct TakeInCommand {
+  std::vector<std::string> sources;
+  /// A path, or service:NAME.
+  std::string archive;
+  std::string derive = "auto";
+  SettingWords settings;
+  bool keepFiles = false, moved = false;
+};
+/// Takes files and folders into an archive, and brings the figures of what is there up to date.
+[[nodiscard]] Exit takeFilesIn(const TakeInCommand& options, int& argc, char** argv);
+
 struct RewriteOptions {
   std::string file, output, newHeader;
 };

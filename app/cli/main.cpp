@@ -39,6 +39,7 @@ struct Typed {
   GatherOptions gather;
   DeriveCommand derive;
   RewriteOptions rewrite;
+  TakeInCommand takeIn;
 };
 
 void addGather(CLI::App& app, GatherOptions& options) {
@@ -105,6 +106,22 @@ void addCompare(CLI::App& app, CompareOptions& options) {
   addSettings(*command, options.settings);
 }
 
+void addTakeIn(CLI::App& app, TakeInCommand& options) {
+  auto* command = app.add_subcommand(
+      "take-in", "Take recordings into an archive of many, and bring its figures up to date");
+  command->add_option("FILE|FOLDER", options.sources,
+                      "Recordings, and folders that are looked through; none: what is there");
+  command
+      ->add_option("--archive", options.archive,
+                   "The archive: a file, made where there is none, or service:NAME (PostgreSQL)")
+      ->required();
+  command->add_flag("--keep-files", options.keepFiles, "Keep the event logs themselves as well");
+  command->add_flag("--moved", options.moved,
+                    "List what is another figure under other settings or definitions");
+  addDeriveMode(*command, options.derive);
+  addSettings(*command, options.settings);
+}
+
 void addCommands(CLI::App& app, Typed& typed) {
   auto* check = app.add_subcommand("check", "Say what is wrong with event logs");
   check->add_option("FILE", typed.checkFiles, "Event logs")->required();
@@ -130,6 +147,7 @@ void addCommands(CLI::App& app, Typed& typed) {
   addCompare(app, typed.compare);
   addGather(app, typed.gather);
   addDerive(app, typed.derive);
+  addTakeIn(app, typed.takeIn);
 
   auto* rewrite = app.add_subcommand("rewrite", "Read, salvage, write canonically and seal");
   rewrite->add_option("FILE", typed.rewrite.file, "Event log")->required();
@@ -155,6 +173,9 @@ Exit run(const CLI::App& app, const Typed& typed, int argc, char** argv) {
   }
   if (app.got_subcommand("gather")) {
     return gatherSources(typed.gather);
+  }
+  if (app.got_subcommand("take-in")) {
+    return takeFilesIn(typed.takeIn, argc, argv);
   }
   if (app.got_subcommand("derive")) {
     return deriveEntries(typed.derive);
