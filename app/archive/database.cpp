@@ -27,6 +27,9 @@ QString freshName() {
   if (why.isEmpty()) {
     why = error.driverText().trimmed();
   }
+  if (why.isEmpty()) {
+    why = QStringLiteral("the database gave no reason");
+  }
   throw ArchiveFailure(
       fmt::format("{}: {}.", what, why.section(QLatin1Char('\n'), 0, 0).toStdString()));
 }
@@ -76,8 +79,8 @@ void Database::connect(Access access) {
                                        : "Archives need the package libqt6sql6-sqlite.");
   }
   if (place_.shared) {
-    database_.setConnectOptions(
-        QString::fromStdString(connectOptions(place_.name, lookUp(place_.name))));
+    database_.setConnectOptions(QString::fromStdString(
+        connectOptions(place_.name, completedFromEnvironment(lookUp(place_.name)))));
   } else {
     std::error_code error;
     if (access != Access::create && !std::filesystem::exists(place_.name, error)) {
@@ -100,9 +103,9 @@ void Database::connect(Access access) {
     return;
   }
   if (access != Access::read) {
-    // Readers go on while one writes, and a process that dies leaves a whole archive.
-    run(QStringLiteral("PRAGMA journal_mode = WAL"));
-    run(QStringLiteral("PRAGMA synchronous = NORMAL"));
+    // The archive stays one file, to be copied or read from a medium that cannot be written.
+    run(QStringLiteral("PRAGMA journal_mode = TRUNCATE"));
+    run(QStringLiteral("PRAGMA synchronous = FULL"));
     run(QStringLiteral("PRAGMA foreign_keys = ON"));
   }
   run(QStringLiteral("PRAGMA mmap_size = 268435456"));

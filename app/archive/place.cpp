@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <charconv>
 #include <cstdlib>
 
 #include <fmt/format.h>
@@ -33,9 +34,54 @@ std::filesystem::path inFolder(const char* variable, const char* file) {
                                               : std::filesystem::path{};
 }
 
-bool onThisMachine(const std::string& host) {
+/// Four numbers to 255, the first 127.
+bool loopbackAddress(const std::string& host) {
+  int parts = 0;
+  for (std::string_view rest = host; parts < 5; ++parts) {
+    const auto dot = rest.find('.');
+    const std::string_view part = rest.substr(0, dot);
+    int value = -1;
+    const auto [end, error] = std::from_chars(part.data(), part.data() + part.size(), value);
+    if (error != std::errc{} || end != part.data() + part.size() || value < 0 || value > 255 ||
+        (parts == 0 && value != 127)) {
+      return false;
+    }
+    if (dot == std::string_view::npos) {
+      return parts == 3;
+    }
+    rest = rest.substr(dot + 1);
+  }
+  return false;
+}
+
+bool oneOnThisMachine(const std::string& host) {
   return host.empty() || host.front() == '/' || host.front() == '@' || host == "localhost" ||
-         host == "::1" || host.starts_with("127.");
+         host == "::1" || loopbackAddress(host);
+}
+
+bool onThisMachine(const std::string& hosts) {
+  std::size_t from = 0;
+  while (true) {
+    const auto comma = hosts.find(',', from);
+    if (!oneOnThisMachine(std::string(trimmed(hosts.substr(from, comma - from))))) {
+      return false;
+    }
+    if (comma == std::string::npos) {
+      return true;
+    }
+    from = comma + 1;
+  }
+}
+
+std::string fromEnvironment(const char* variable) {
+  const char* value = std::getenv(variable);
+  return value != nullptr ? value : "";
+}
+
+void keepFirst(std::string& kept, const std::string& value) {
+  if (kept.empty()) {
+    kept = value;
+  }
 }
 
 } // namespace
@@ -81,10 +127,12 @@ Expected<ServiceFacts> serviceIn(std::string_view fileText, const std::string& n
     }
     const std::string_view key = trimmed(line.substr(0, equals));
     const std::string value(trimmed(line.substr(equals + 1)));
-    if (key == "host" || (key == "hostaddr" && facts.host.empty())) {
-      facts.host = value;
+    if (key == "host") {
+      keepFirst(facts.host, value);
+    } else if (key == "hostaddr") {
+      keepFirst(facts.hostAddress, value);
     } else if (key == "sslmode") {
-      facts.sslMode = value;
+      keepFirst(facts.sslMode, value);
     } else if (key == "password") {
       return tl::unexpected(ArchiveError{fmt::format(
           "The service “{}” holds a password. Take it out and put it into PostgreSQL's password "
@@ -113,12 +161,19 @@ std::vector<std::filesystem::path> serviceFiles() {
   return files;
 }
 
+ServiceFacts completedFromEnvironment(ServiceFacts facts) {
+  keepFirst(facts.hostAddress, fromEnvironment("PGHOSTADDR"));
+  keepFirst(facts.host, fromEnvironment("PGHOST"));
+  keepFirst(facts.sslMode, fromEnvironment("PGSSLMODE"));
+  return facts;
+}
+
 std::string connectOptions(const std::string& service, const ServiceFacts& facts) {
   std::string options = "service=" + service + ";application_name=afterbeat;connect_timeout=10";
-  const std::string& mode = facts.sslMode;
-  if (!onThisMachine(facts.host)) {
-    const bool stricter = mode == "verify-ca" || mode == "verify-full";
-    options += ";sslmode=" + (stricter ? mode : std::string("require"));
+  // The library connects to the address where both are given.
+  if (!onThisMachine(facts.hostAddress.empty() ? facts.host : facts.hostAddress)) {
+    const bool stricter = facts.sslMode == "verify-ca" || facts.sslMode == "verify-full";
+    options += ";sslmode=" + (stricter ? facts.sslMode : std::string("require"));
   }
   return options;
 }

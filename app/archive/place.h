@@ -6,6 +6,7 @@
 #include <filesystem>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace afterbeat::archive {
 
@@ -26,21 +27,27 @@ struct ArchivePlace {
 /// What of a service matters here. The rest (user, database, port) PostgreSQL's library reads by
 /// itself, and the password from its own password file.
 struct ServiceFacts {
-  /// Empty: a socket of this machine.
-  std::string host, sslMode;
+  /// Empty: the service does not say.
+  std::string host, hostAddress, sslMode;
 };
 
 /// The service in the text of a service file (PostgreSQL documentation, "The Connection Service
-/// File"); an error where it is not in it.
+/// File": of a key that stands twice the first counts); an error where it is not in it, or where it
+/// holds a password, which belongs into the password file.
 [[nodiscard]] Expected<ServiceFacts> serviceIn(std::string_view fileText, const std::string& name);
+
+/// What PostgreSQL's library would take from the environment where the service is silent:
+/// PGHOST, PGHOSTADDR, PGSSLMODE.
+[[nodiscard]] ServiceFacts completedFromEnvironment(ServiceFacts facts);
 
 /// The files that PostgreSQL's library looks into, in its order: PGSERVICEFILE or
 /// ~/.pg_service.conf, then PGSYSCONFDIR/pg_service.conf.
 [[nodiscard]] std::vector<std::filesystem::path> serviceFiles();
 
 /// The options of a connection to the service. Off this machine the connection must be encrypted:
-/// `sslmode` is at least `require`, and stays `verify-ca` or `verify-full` where the service asks
-/// for it. A password in the service file is refused: it belongs in the password file.
+/// `sslmode` is at least `require`, and stays `verify-ca` or `verify-full` where that is asked for.
+/// On this machine are sockets, `localhost`, `::1` and addresses 127.x.x.x; of several hosts all
+/// must be.
 [[nodiscard]] std::string connectOptions(const std::string& service, const ServiceFacts& facts);
 
 } // namespace afterbeat::archive

@@ -8,8 +8,9 @@ namespace afterbeat::archive {
 
 namespace {
 
+/// PostgreSQL holds no text with a NUL in it.
 QString text(const std::string& words) {
-  return QString::fromStdString(words);
+  return QString::fromStdString(words).remove(QChar::Null);
 }
 
 QByteArray raw(const std::string& bytes) {

@@ -101,6 +101,16 @@ private:
     report_.refused.push_back({path, std::move(sentence)});
   }
 
+  /// An archive keeps names as text, and would not find such a file again.
+  void addFile(const fs::path& path, std::vector<Job>& jobs) {
+    const QByteArray name = QByteArray::fromStdString(path.string());
+    if (QString::fromUtf8(name).toUtf8() == name) {
+      jobs.push_back({path});
+    } else {
+      refuse(path, "Its name is not written in UTF-8; rename it and take it in again.");
+    }
+  }
+
   void addFolder(const fs::path& folder, std::vector<Job>& jobs) {
     std::error_code error;
     auto at = fs::recursive_directory_iterator(
@@ -114,7 +124,7 @@ private:
         }
       } else if (at->is_regular_file(error)) {
         if (looksLikeRecording(path)) {
-          jobs.push_back({path});
+          addFile(path, jobs);
         } else {
           ++report_.leftAside;
         }
@@ -134,7 +144,7 @@ private:
       if (fs::is_directory(path, error)) {
         addFolder(path, jobs);
       } else {
-        jobs.push_back({path});
+        addFile(path, jobs);
       }
     }
     std::sort(jobs.begin(), jobs.end(), [](const Job& a, const Job& b) { return a.path < b.path; });

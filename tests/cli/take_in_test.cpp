@@ -56,7 +56,7 @@ TEST_F(TakeInCli, ListsWhatMovedUnderAnotherThreshold) {
   const Ran ran = takeIn({"--pause-threshold", "5", "--moved"});
   EXPECT_EQ(ran.exit, 0) << ran.err;
   EXPECT_NE(ran.out.find("Figures computed again: 1 file.\n"), std::string::npos) << ran.out;
-  EXPECT_NE(ran.out.find("  a.resuslog  hands_off_fraction: 0.2324 -> "), std::string::npos)
+  EXPECT_NE(ran.out.find("  a.resuslog  hands_off_fraction: 0.2321 -> "), std::string::npos)
       << ran.out;
   EXPECT_EQ(ran.out.find("collapse_to"), std::string::npos) << ran.out;
 }
