@@ -23,6 +23,8 @@ HERE = Path(__file__).resolve().parent
 ROOT = HERE.parent.parent
 # Quick ones first: most mutants fall at once.
 TESTS = ["measures_examples_test", "outside_measures_test", "measures_compare_test"]
+TESTS_OF_MANY = ["statistics_test", "compare_test", "outside_statistics_test"]
+FOLDERS_OF_MANY = ("core/statistics/", "core/compare/")
 SECONDS_PER_TEST = 300
 
 
@@ -83,17 +85,21 @@ def copy_tree(tree):
             shutil.copy(source, target)
 
 
-def build(folder):
-    return run(["ninja", "-C", str(folder), *TESTS], ROOT)
+def tests_of(file):
+    return TESTS_OF_MANY if file.startswith(FOLDERS_OF_MANY) else TESTS
 
 
-def killer(folder):
+def build(folder, tests):
+    return run(["ninja", "-C", str(folder), *tests], ROOT)
+
+
+def killer(folder, tests):
     """The test that fails, or None."""
     environment = dict(os.environ)
     environment.pop("RC_PARAMS", None)
     # Shrinking would only cost time: no one reads the example.
     environment["AFTERBEAT_NO_SHRINK"] = "1"
-    for test in TESTS:
+    for test in tests:
         command = [str(folder / "bin" / test), "--gtest_fail_fast", "--gtest_brief=1"]
         try:
             result = run(command, folder, env=environment, timeout=SECONDS_PER_TEST)
@@ -111,24 +117,25 @@ def try_mutation(m, tree, folder):
     original = path.read_text()
     try:
         path.write_text(m.apply(original))
-        built = build(folder)
+        tests = tests_of(m.file)
+        built = build(folder, tests)
         if built.returncode != 0:
             return "does not compile", built.stdout
-        by = killer(folder)
+        by = killer(folder, tests)
         return ("killed", by) if by else ("SURVIVES", "")
     finally:
         path.write_text(original)
 
 
-def prepare(base):
+def prepare(base, tests):
     tree, folder = base / "tree", base / "build"
     copy_tree(tree)
     configured = run(["cmake", "-S", str(tree), "-B", str(folder), "-G", "Ninja",
                       "-DCMAKE_BUILD_TYPE=Debug", "-DCMAKE_CXX_FLAGS_DEBUG=-O1"], ROOT)
-    built = build(folder) if configured.returncode == 0 else configured
+    built = build(folder, tests) if configured.returncode == 0 else configured
     if built.returncode != 0:
         sys.exit(f"the unchanged tree does not build:\n{built.stdout}")
-    by = killer(folder)
+    by = killer(folder, tests)
     if by:
         sys.exit(f"the unchanged tree fails already: {by}")
     return tree, folder
@@ -151,7 +158,8 @@ def main():
     chosen = [m for m in mutations
               if not options.words or any(w in m.file or w in m.what for w in options.words)]
     begin = time.time()
-    tree, folder = prepare(Path(options.base).resolve())
+    tree, folder = prepare(Path(options.base).resolve(),
+                           sorted({test for m in chosen for test in tests_of(m.file)}))
     print(f"unchanged: passes ({time.time() - begin:.0f} s)", flush=True)
     bad = []
     for number, m in enumerate(chosen, 1):

@@ -92,6 +92,8 @@ TEST(Filter, WhatIsNotKnownIsInNoChoice) {
   EXPECT_EQ(matching(told.season(), shock), Chosen{0});
   EXPECT_EQ(matching(told.season(), noShock), Chosen{1});
   EXPECT_EQ(matching(told.season(), period), Chosen{0});
+  period.lastDay = period.firstDay;
+  EXPECT_EQ(matching(told.season(), period), Chosen{0});
   EXPECT_EQ(matching(told.season(), cause), Chosen{0});
   EXPECT_EQ(matching(told.season(), nowhere), Chosen{2});
 }

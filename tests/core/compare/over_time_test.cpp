@@ -241,6 +241,20 @@ TEST(OverTime, CountedSharesAreWeightedAndNeedTheirCounts) {
   EXPECT_FALSE(overTime(told.season(), told.all(), {CountedShare{MeasureId::longestPause}}));
 }
 
+/// Months at 0.45 and 0.55 of 1000 each: neighbours differ by 0.1, a binomial deviation is 0.0158.
+TEST(OverTime, LimitsOfCountedSharesAreWidened) {
+  constexpr auto kShare = MeasureId::compressionRateInRange;
+  ToldSeason told;
+  for (unsigned month = 1; month <= 12; ++month) {
+    told.rescue("pier", day(month, 1), {{kShare, month % 2 == 0 ? 0.55 : 0.45}});
+    told.cell(month - 1, kShare).of = 1000;
+  }
+  const auto chart = chartOf(told, {CountedShare{kShare}, ChartKind::shares, Period::month});
+  EXPECT_NEAR(chart.segments[0].widened, 0.1 / std::sqrt(0.25 / 1000) / 1.128, 1e-6);
+  EXPECT_NEAR(*chart.points[0].upper, 0.5 + 3 * 0.1 / 1.128, 1e-6);
+  EXPECT_TRUE(chart.signals.empty());
+}
+
 TEST(OverTime, CountsForAnExposure) {
   ToldSeason told;
   told.rescue("pier", day(1, 1), {{MeasureId::pausesOverLimit, 2}, {MeasureId::arrestTime, 300}});
