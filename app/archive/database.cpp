@@ -35,20 +35,29 @@ QString freshName() {
 }
 
 ServiceFacts lookUp(const std::string& service) {
-  ArchiveError last{"There is no service file of PostgreSQL (~/.pg_service.conf)."};
+  bool anyFile = false;
   for (const std::filesystem::path& path : serviceFiles()) {
     auto source = openFile(path);
-    if (!source) {
+    const auto text = source ? readAll(**source, 1 << 20) : tl::unexpected(source.error());
+    if (!text) {
       continue;
     }
-    const auto text = readAll(**source, 1 << 20);
-    const auto facts = serviceIn(text ? *text : std::string(), service);
-    if (facts) {
-      return *facts;
+    anyFile = true;
+    const auto facts = serviceIn(*text, service);
+    if (!facts) {
+      throw ArchiveFailure(facts.error().sentence);
     }
-    last = facts.error();
+    if (*facts) {
+      return **facts; // the first file that has it counts, as for PostgreSQL's library
+    }
   }
-  throw ArchiveFailure(last.sentence);
+  throw ArchiveFailure(
+      !anyFile
+          ? std::string("There is no service file of PostgreSQL (~/.pg_service.conf).")
+          : fmt::format("There is no service “{}” in PostgreSQL's service file "
+                        "(~/.pg_service.conf). Ask whoever looks after the shared archive for its "
+                        "lines.",
+                        service));
 }
 
 } // namespace

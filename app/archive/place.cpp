@@ -106,7 +106,8 @@ std::string ArchivePlace::words() const {
   return shared ? std::string(kService) + name : name;
 }
 
-Expected<ServiceFacts> serviceIn(std::string_view fileText, const std::string& name) {
+Expected<std::optional<ServiceFacts>> serviceIn(std::string_view fileText,
+                                                const std::string& name) {
   ServiceFacts facts;
   bool inside = false, found = false;
   while (!fileText.empty()) {
@@ -120,6 +121,9 @@ Expected<ServiceFacts> serviceIn(std::string_view fileText, const std::string& n
       inside = !found && line == "[" + name + "]";
       found = found || inside;
       continue;
+    }
+    if (inside && line.starts_with("ldap")) {
+      keepFirst(facts.host, std::string(line)); // a directory says where: it may be anywhere
     }
     const auto equals = line.find('=');
     if (!inside || equals == std::string_view::npos) {
@@ -141,10 +145,7 @@ Expected<ServiceFacts> serviceIn(std::string_view fileText, const std::string& n
     }
   }
   if (!found) {
-    return tl::unexpected(ArchiveError{
-        fmt::format("There is no service “{}” in PostgreSQL's service file (~/.pg_service.conf). "
-                    "Ask whoever looks after the shared archive for its lines.",
-                    name)});
+    return std::nullopt;
   }
   return facts;
 }

@@ -4,6 +4,7 @@
 #include "app/archive/archive_error.h"
 
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -32,9 +33,10 @@ struct ServiceFacts {
 };
 
 /// The service in the text of a service file (PostgreSQL documentation, "The Connection Service
-/// File": of a key that stands twice the first counts); an error where it is not in it, or where it
-/// holds a password, which belongs into the password file.
-[[nodiscard]] Expected<ServiceFacts> serviceIn(std::string_view fileText, const std::string& name);
+/// File": of a key that stands twice the first counts); empty where it is not in it. A password
+/// in it is refused: that belongs into the password file.
+[[nodiscard]] Expected<std::optional<ServiceFacts>> serviceIn(std::string_view fileText,
+                                                              const std::string& name);
 
 /// What PostgreSQL's library would take from the environment where the service is silent:
 /// PGHOST, PGHOSTADDR, PGSSLMODE.

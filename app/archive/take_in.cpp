@@ -16,8 +16,7 @@ namespace {
 namespace fs = std::filesystem;
 using Clock = std::chrono::steady_clock;
 
-/// Files, or seconds, between two commits: what a cut costs at most.
-constexpr std::size_t kFilesInStep = 100;
+/// From one commit to the next at most.
 constexpr std::chrono::milliseconds kStep{500};
 
 /// A file that is in the archive with all the figures it should have.
@@ -223,7 +222,7 @@ private:
     auto begun = Clock::now();
     while (auto result = workers.next()) {
       step.push_back(std::move(*result));
-      if (step.size() >= kFilesInStep || Clock::now() - begun > kStep) {
+      if (step.size() >= order_.filesInStep || Clock::now() - begun > kStep) {
         store(step);
         begun = Clock::now();
       }

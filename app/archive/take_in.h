@@ -15,6 +15,8 @@ struct TakeInOrder {
   bool keepBytes = false;
   /// 0: one for each processor.
   unsigned threads = 0;
+  /// Files (or half a second) from one commit to the next: what a cut costs at most.
+  std::size_t filesInStep = 100;
 };
 
 /// How far it is; counts never go back.

@@ -1,5 +1,7 @@
 #include "tests/archive/archive_folder.h"
 
+#include "tests/archive/server.h"
+
 #include <gtest/gtest.h>
 
 #include <fstream>
@@ -31,8 +33,24 @@ fs::path ArchiveFolder::writeLog(const std::string& name, const std::string& id,
   return at;
 }
 
+std::string idOf(int n) {
+  return fmt::format("urn:uuid:00000000-0000-4000-8000-{:012}", n);
+}
+
+std::string words(Engine engine) {
+  return engine == Engine::file ? "file" : "server";
+}
+
+ArchivePlace ArchiveFolder::place() const {
+  return engine_ == Engine::server ? ArchivePlace{true, "season_keeper"}
+                                   : ArchivePlace{false, (path() / "season.afterbeat").string()};
+}
+
 Archive ArchiveFolder::openArchive() const {
-  auto archive = Archive::openOrCreate({false, (path() / "season.afterbeat").string()});
+  if (engine_ == Engine::server) {
+    Server::running().empty();
+  }
+  auto archive = Archive::openOrCreate(place());
   if (!archive) {
     throw std::runtime_error(archive.error().sentence);
   }

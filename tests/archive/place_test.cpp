@@ -18,8 +18,8 @@ TEST(Place, IsAFileOrAService) {
 
 bool demandsTls(const std::string& lines) {
   const auto facts = serviceIn("[lake]\n" + lines, "lake");
-  EXPECT_TRUE(facts) << lines;
-  return connectOptions("lake", *facts).find("sslmode=") != std::string::npos;
+  EXPECT_TRUE(facts && *facts) << lines;
+  return connectOptions("lake", **facts).find("sslmode=") != std::string::npos;
 }
 
 TEST(Place, DemandsTlsOffThisMachine) {
@@ -32,7 +32,7 @@ TEST(Place, DemandsTlsOffThisMachine) {
        {"host=archive.example\n", "host=192.0.2.2\n", "host=localhost\nhostaddr=192.0.2.2\n",
         "host=192.0.2.2\nhost=localhost\n", "host=127.0.0.1,192.0.2.2\n", "host=127.0.0.9x\n",
         "host=127.anything.example\n", "host=127.0.0.1.example\n", "host=127.0.0.256\n",
-        "host=127.0.0\n", "host=archive.example\nsslmode=disable\n"}) {
+        "host=127.0.0\n", "ldap://localhost/a\n", "host=archive.example\nsslmode=disable\n"}) {
     EXPECT_TRUE(demandsTls(away)) << away;
   }
 }
@@ -41,7 +41,7 @@ TEST(Place, KeepsAStricterDemand) {
   for (const std::string mode : {"verify-ca", "verify-full"}) {
     const auto facts =
         serviceIn("[lake]\nhost=a.example\nsslmode=" + mode + "\nsslmode=disable", "lake");
-    EXPECT_NE(connectOptions("lake", *facts).find("sslmode=" + mode), std::string::npos);
+    EXPECT_NE(connectOptions("lake", **facts).find("sslmode=" + mode), std::string::npos);
   }
   EXPECT_NE(connectOptions("lake", {"a.example", "", "prefer"}).find("sslmode=require"),
             std::string::npos);
@@ -62,12 +62,10 @@ TEST(Place, TakesFromTheEnvironmentWhatTheServiceDoesNotSay) {
   }
 }
 
-TEST(Place, RefusesAPasswordInTheServiceFileAndNamesAMissingService) {
+TEST(Place, RefusesAPasswordInTheServiceFile) {
   EXPECT_FALSE(serviceIn("[lake]\nhost=localhost\npassword=boat\n", "lake"));
   EXPECT_TRUE(serviceIn("[other]\npassword=boat\n[lake]\nhost=localhost\n", "lake"));
-  const auto none = serviceIn("# [lake]\n[lakes]\nhost=localhost\n", "lake");
-  ASSERT_FALSE(none);
-  EXPECT_NE(none.error().sentence.find("“lake”"), std::string::npos);
+  EXPECT_FALSE(serviceIn("# [lake]\n[lakes]\nhost=localhost\n", "lake").value());
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 
 #include "core/measures/definitions_version.h"
 #include "core/resuslog/read_log.h"
+#include "tests/archive/server.h"
 
 #include <gtest/gtest.h>
 
@@ -13,12 +14,20 @@ namespace {
 
 using namespace testing;
 
-class TakingIn : public ::testing::Test {
+class TakingIn : public ::testing::TestWithParam<Engine> {
 protected:
-  ArchiveFolder folder_;
+  void SetUp() override {
+    if (GetParam() == Engine::server && !serverInstalled()) {
+      GTEST_SKIP() << "no PostgreSQL server is installed";
+    }
+  }
+  ArchiveFolder folder_{GetParam()};
 };
 
-TEST_F(TakingIn, FiguresAreThoseOfTheRecordItself) {
+INSTANTIATE_TEST_SUITE_P(Both, TakingIn, ::testing::Values(Engine::file, Engine::server),
+                         [](const auto& each) { return words(each.param); });
+
+TEST_P(TakingIn, FiguresAreThoseOfTheRecordItself) {
   const Archive archive = folder_.openArchive();
   const auto report = take(archive, {samples() / "ferry-terminal.resuslog"});
   EXPECT_EQ(report.added, 1U);
@@ -39,9 +48,9 @@ TEST_F(TakingIn, FiguresAreThoseOfTheRecordItself) {
   EXPECT_TRUE(season.records[0].synthetic);
 }
 
-TEST_F(TakingIn, TheSameBytesTwiceAreOneRecord) {
+TEST_P(TakingIn, TheSameBytesTwiceAreOneRecord) {
   const Archive archive = folder_.openArchive();
-  folder_.writeLog("cards/a.resuslog", "urn:uuid:a", 60);
+  folder_.writeLog("cards/a.resuslog", idOf(1), 60);
   fs::copy_file(folder_ / "cards/a.resuslog", folder_ / "cards/b.resuslog");
   const auto first = take(archive, {folder_ / "cards"});
   EXPECT_EQ(first.added, 1U);
@@ -52,9 +61,9 @@ TEST_F(TakingIn, TheSameBytesTwiceAreOneRecord) {
   EXPECT_EQ(archive.recordCount(), 1U);
 }
 
-TEST_F(TakingIn, AChangedFileIsANewVersion) {
-  for (const std::string id : {"urn:uuid:a", ""}) {
-    ArchiveFolder folder;
+TEST_P(TakingIn, AChangedFileIsANewVersion) {
+  for (const std::string& id : {idOf(1), std::string()}) {
+    ArchiveFolder folder(GetParam());
     const Archive archive = folder.openArchive();
     const fs::path log = folder.writeLog("a.resuslog", id, 60);
     std::ignore = take(archive, {log});
@@ -77,18 +86,18 @@ TEST_F(TakingIn, AChangedFileIsANewVersion) {
   }
 }
 
-TEST_F(TakingIn, AMovedFileIsFoundAtItsNewPlace) {
+TEST_P(TakingIn, AMovedFileIsFoundAtItsNewPlace) {
   const Archive archive = folder_.openArchive();
-  std::ignore = take(archive, {folder_.writeLog("a.resuslog", "urn:uuid:a", 60)});
+  std::ignore = take(archive, {folder_.writeLog("a.resuslog", idOf(1), 60)});
   fs::rename(folder_ / "a.resuslog", folder_ / "b.resuslog");
   EXPECT_EQ(take(archive, {folder_ / "b.resuslog"}).known, 1U);
   const Season season = archive.season().value();
   EXPECT_EQ(archive.file(season.records.at(0).number)->path, folder_ / "b.resuslog");
 }
 
-TEST_F(TakingIn, BrokenFilesAreListedAndStopNothing) {
+TEST_P(TakingIn, BrokenFilesAreListedAndStopNothing) {
   const Archive archive = folder_.openArchive();
-  folder_.writeLog("cards/a.resuslog", "urn:uuid:a", 60);
+  folder_.writeLog("cards/a.resuslog", idOf(1), 60);
   std::ofstream(folder_ / "cards/empty.resuslog");
   std::ofstream(folder_ / "cards/other.resuslog") << "no log at all\n";
   std::ofstream(folder_ / "cards/wave.hea") << "nonsense\n";
@@ -103,14 +112,14 @@ TEST_F(TakingIn, BrokenFilesAreListedAndStopNothing) {
   }
   EXPECT_EQ(archive.refused()->size(), 4U);
 
-  folder_.writeLog("cards/other.resuslog", "urn:uuid:b", 70); // mended
+  folder_.writeLog("cards/other.resuslog", idOf(2), 70); // mended
   EXPECT_EQ(take(archive, {folder_ / "cards"}).added, 1U);
   EXPECT_EQ(archive.refused()->size(), 3U);
 }
 
-TEST_F(TakingIn, ARecordWithAnotherThresholdGetsFiguresOfItsOwn) {
+TEST_P(TakingIn, ARecordWithAnotherThresholdGetsFiguresOfItsOwn) {
   const Archive archive = folder_.openArchive();
-  const fs::path log = folder_.writeLog("a.resuslog", "urn:uuid:a", 60);
+  const fs::path log = folder_.writeLog("a.resuslog", idOf(1), 60);
   std::ignore = take(archive, {log});
   MakingSettings five;
   five.figures.pauseThreshold = Duration{5'000'000};
@@ -127,10 +136,10 @@ TEST_F(TakingIn, ARecordWithAnotherThresholdGetsFiguresOfItsOwn) {
   EXPECT_EQ(archive.use(five), id) << "the same settings are one making";
 }
 
-TEST_F(TakingIn, FiguresWithoutAFileComeFromKeptBytesOrAreNamed) {
+TEST_P(TakingIn, FiguresWithoutAFileComeFromKeptBytesOrAreNamed) {
   const Archive archive = folder_.openArchive();
-  std::ignore = take(archive, {folder_.writeLog("kept.resuslog", "urn:uuid:a", 60)}, true);
-  std::ignore = take(archive, {folder_.writeLog("gone.resuslog", "urn:uuid:b", 60)});
+  std::ignore = take(archive, {folder_.writeLog("kept.resuslog", idOf(1), 60)}, true);
+  std::ignore = take(archive, {folder_.writeLog("gone.resuslog", idOf(2), 60)});
   fs::remove(folder_ / "kept.resuslog");
   fs::remove(folder_ / "gone.resuslog");
   MakingSettings other;
@@ -146,7 +155,7 @@ TEST_F(TakingIn, FiguresWithoutAFileComeFromKeptBytesOrAreNamed) {
             Status::notRecorded);
 }
 
-TEST_F(TakingIn, WhatMovedBetweenTwoMakingsIsListed) {
+TEST_P(TakingIn, WhatMovedBetweenTwoMakingsIsListed) {
   const Archive archive = folder_.openArchive();
   std::ignore = take(archive, {samples() / "ferry-terminal.resuslog"});
   MakingSettings five;
@@ -169,10 +178,10 @@ TEST_F(TakingIn, WhatMovedBetweenTwoMakingsIsListed) {
   EXPECT_EQ(share, 1U);
 }
 
-TEST_F(TakingIn, AFileOfSeveralRecordsGivesThemAll) {
+TEST_P(TakingIn, AFileOfSeveralRecordsGivesThemAll) {
   const Archive archive = folder_.openArchive();
-  const fs::path one = folder_.writeLog("one.resuslog", "urn:uuid:a", 60);
-  const fs::path two = folder_.writeLog("two.resuslog", "urn:uuid:b", 70);
+  const fs::path one = folder_.writeLog("one.resuslog", idOf(1), 60);
+  const fs::path two = folder_.writeLog("two.resuslog", idOf(2), 70);
   std::ofstream(one, std::ios::app) << std::ifstream(two).rdbuf();
   std::ignore = take(archive, {one});
   EXPECT_EQ(archive.recordCount(), 2U);
@@ -180,11 +189,10 @@ TEST_F(TakingIn, AFileOfSeveralRecordsGivesThemAll) {
   EXPECT_EQ(archive.file(season.records[1].number)->part, 1);
 }
 
-TEST_F(TakingIn, IsStoppedBetweenFilesAndGoesOnNextTime) {
+TEST_P(TakingIn, IsStoppedBetweenFilesAndGoesOnNextTime) {
   const Archive archive = folder_.openArchive();
   for (int i = 0; i < 40; ++i) {
-    folder_.writeLog("cards/" + std::to_string(i) + ".resuslog", "urn:uuid:" + std::to_string(i),
-                     60 + i);
+    folder_.writeLog("cards/" + std::to_string(i) + ".resuslog", idOf(i), 60 + i);
   }
   std::atomic<bool> cancel = true;
   TakeInOrder order;
@@ -204,7 +212,7 @@ TEST_F(TakingIn, IsStoppedBetweenFilesAndGoesOnNextTime) {
   EXPECT_EQ(done, 40U);
 }
 
-TEST_F(TakingIn, SmallPicturesOfTheRowsAreKept) {
+TEST_P(TakingIn, SmallPicturesOfTheRowsAreKept) {
   const Archive archive = folder_.openArchive();
   std::ignore = take(archive, {samples() / "boathouse.resuslog"});
   const auto number = archive.latest(5)->at(0).number;
@@ -220,13 +228,14 @@ TEST_F(TakingIn, SmallPicturesOfTheRowsAreKept) {
   EXPECT_FALSE(decode(encode(sketch) + "x"));
 }
 
-TEST_F(TakingIn, AnArchiveThatIsNoneIsRefusedBySentence) {
-  EXPECT_FALSE(Archive::open({false, (folder_ / "none").string()}));
-  std::ofstream(folder_ / "text") << std::string(5000, 'x');
-  const auto text = Archive::openOrCreate({false, (folder_ / "text").string()});
+TEST(ArchivePlaces, AnArchiveThatIsNoneIsRefusedBySentence) {
+  const ArchiveFolder folder;
+  EXPECT_FALSE(Archive::open({false, (folder / "none").string()}));
+  std::ofstream(folder / "text") << std::string(5000, 'x');
+  const auto text = Archive::openOrCreate({false, (folder / "text").string()});
   ASSERT_FALSE(text);
   EXPECT_NE(text.error().sentence.find("text"), std::string::npos);
-  EXPECT_FALSE(Archive::openOrCreate({false, (folder_ / "no/such/folder/a").string()}));
+  EXPECT_FALSE(Archive::openOrCreate({false, (folder / "no/such/folder/a").string()}));
 }
 
 } // namespace
