@@ -22,8 +22,9 @@ QByteArray chartAsSvg(const Chart& chart, double width, const ChartLook& look) {
   svg.setSize(QSizeF(width, height).toSize());
   svg.setViewBox(QRectF(0, 0, width, height));
   svg.setResolution(72);
-  svg.setTitle(chart.title);
-  svg.setDescription(asText(chart));
+  // Qt writes these two as they are.
+  svg.setTitle(chart.title.toHtmlEscaped());
+  svg.setDescription(asText(chart).toHtmlEscaped());
   QPainter painter(&svg);
   ChartPlaced(std::make_shared<const Chart>(chart), {0, 0, width, height}, look).paint(painter);
   painter.end();

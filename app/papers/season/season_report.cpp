@@ -11,7 +11,7 @@ namespace afterbeat::papers {
 
 namespace {
 
-constexpr std::size_t kMostWorthALook = 8, kMostOfASite = 6;
+constexpr std::size_t kMostWorthALook = 8, kMostOfASite = 4;
 
 std::shared_ptr<const Chart> shared(Chart chart) {
   return std::make_shared<const Chart>(std::move(chart));
