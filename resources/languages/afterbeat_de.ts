@@ -2760,7 +2760,7 @@
     </message>
     <message>
         <source>%1 by site. Each point is one record; the line is the middle one, and the bar how far that may be off by chance.</source>
-        <translation>%1 nach Ort. Jeder Punkt ist eine Aufzeichnung; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
+        <translation>%1 nach Standort. Jeder Punkt ist eine Aufzeichnung; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
     </message>
     <message>
         <source>%1 by team. Each point is one record; the line is the middle one, and the bar how far that may be off by chance.</source>
@@ -3200,10 +3200,6 @@
         <translation>%1, Mitte von %2: %3</translation>
     </message>
     <message>
-        <source>%1: %2, points only</source>
-        <translation>%1: %2, nur Punkte</translation>
-    </message>
-    <message>
         <source>%1 – %2.</source>
         <translation>%1 – %2.</translation>
     </message>
@@ -3427,10 +3423,6 @@
         <translation>Keine Aufzeichnung fällt auf.</translation>
     </message>
     <message>
-        <source>Further records stand out: %1.</source>
-        <translation>Weitere auffällige Aufzeichnungen: %1.</translation>
-    </message>
-    <message>
         <source>Figures of this site</source>
         <translation>Zahlen dieses Standorts</translation>
     </message>
@@ -3470,6 +3462,14 @@
     <message>
         <source>Too few records, here or elsewhere, to hold this site against the others.</source>
         <translation>Zu wenige Aufzeichnungen, hier oder anderswo, um diesen Standort mit den anderen zu vergleichen.</translation>
+    </message>
+    <message>
+        <source>%1: %2, too few for a middle</source>
+        <translation>%1: %2, zu wenige für eine Mitte</translation>
+    </message>
+    <message>
+        <source>Worth a look: %1 of %2 that stand out</source>
+        <translation>Einen Blick wert: %1 von %2 auffälligen</translation>
     </message>
 </context>
 <context>

@@ -18,8 +18,9 @@ double textSizeOf(const ChartLook& look, const Lettering& lettering) {
 
 class Maker {
 public:
-  Maker(const Chart& chart, const QRectF& area, const ChartLook& look, const Lettering& lettering)
-      : chart_(chart), look_(look), lettering_(lettering) {
+  Maker(const Chart& chart, const QRectF& area, const ChartLook& look, const Lettering& lettering,
+        bool amounts)
+      : chart_(chart), look_(look), lettering_(lettering), amounts_(amounts) {
     layout_.area = area;
     layout_.size = textSizeOf(look, lettering);
     layout_.radius = 0.3 * layout_.size;
@@ -57,7 +58,7 @@ private:
 
   double leastPlot() const {
     const auto lanes = static_cast<double>(std::max<qsizetype>(1, chart_.y.names.size()));
-    return chart_.lanes() ? lanes * (chart_.bars.empty() ? 3.7 : 1.6) * size() : 10 * size();
+    return chart_.lanes() ? lanes * (chart_.bars.empty() ? 4.0 : 1.6) * size() : 10 * size();
   }
 
   double preferredPlot() const {
@@ -71,7 +72,7 @@ private:
   /// Piles of many points are higher.
   double laneSizes() const {
     const auto lanes = static_cast<std::size_t>(std::max<qsizetype>(1, chart_.y.names.size()));
-    return !chart_.bars.empty() ? 2 : chart_.points.size() / lanes > 40 ? 5.6 : 4.4;
+    return !chart_.bars.empty() ? 2 : chart_.points.size() / lanes > 12 ? 5.6 : 4.4;
   }
 
   void add(ChartTextRole role, const QString& text, const QPointF& at,
@@ -167,8 +168,8 @@ private:
            (sentences > 0 ? (0.5 + sentences * kLine) * size() : 0);
   }
 
-  /// Room for the sentence of amounts is kept where there may be some.
-  double amountLine() const { return chart_.points.size() > 200 ? kLine * size() : 0; }
+  /// Room for the sentence of amounts.
+  double amountLine() const { return amounts_ ? kLine * size() : 0; }
 
   void placeGutters() {
     QRectF& plot = layout_.plot;
@@ -398,6 +399,7 @@ private:
   const Chart& chart_;
   const ChartLook& look_;
   const Lettering& lettering_;
+  bool amounts_;
   ChartLayout layout_;
   double y_ = 0, foot_ = 0;
 };
@@ -423,19 +425,28 @@ QStringList wrapped(const QString& text, const Lettering& lettering, double size
   return lines;
 }
 
+/// So many points hide each other in most charts.
+static bool likelyAmounts(const Chart& chart) {
+  return chart.points.size() > 200;
+}
+
 ChartLayout layOutChart(const Chart& chart, const QRectF& area, const ChartLook& look,
                         const Lettering& lettering) {
-  return Maker(chart, area, look, lettering).made();
+  const bool many = likelyAmounts(chart);
+  ChartLayout layout = Maker(chart, area, look, lettering, many).made();
+  // Whether points hide each other is known only where they are placed.
+  return many || layout.amounts.empty() ? std::move(layout)
+                                        : Maker(chart, area, look, lettering, true).made();
 }
 
 double leastChartHeight(const Chart& chart, double width, const ChartLook& look) {
   const Lettering lettering(look.font);
-  return Maker(chart, {0, 0, width, 0}, look, lettering).leastHeight();
+  return Maker(chart, {0, 0, width, 0}, look, lettering, likelyAmounts(chart)).leastHeight();
 }
 
 double chartHeight(const Chart& chart, double width, const ChartLook& look) {
   const Lettering lettering(look.font);
-  return Maker(chart, {0, 0, width, 0}, look, lettering).preferredHeight();
+  return Maker(chart, {0, 0, width, 0}, look, lettering, likelyAmounts(chart)).preferredHeight();
 }
 
 } // namespace afterbeat::papers

@@ -94,7 +94,7 @@ void placeInLanes(const Chart& chart, ChartLayout& layout) {
                                                       : a < b;
       });
     }
-    for (const double share : {0.32, 0.26, 0.2, 0.15}) {
+    for (const double share : {0.32, 0.26, 0.2, 0.15, 0.11}) {
       if (pileUp(chart, layout, lanes, share * layout.size)) {
         return;
       }

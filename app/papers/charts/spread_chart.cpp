@@ -49,7 +49,7 @@ QString besideSentence(const Spread& spread, const SpreadGroup& group, const Wor
                   ? words(QT_TRANSLATE_NOOP("Papers", "%1, middle of %2: %3"))
                         .arg(titleOf(beside.measure, words), recordCount(beside.records, words),
                              said(amountOf(beside.measure, *beside.median), words))
-                  : words(QT_TRANSLATE_NOOP("Papers", "%1: %2, points only"))
+                  : words(QT_TRANSLATE_NOOP("Papers", "%1: %2, too few for a middle"))
                         .arg(titleOf(beside.measure, words), recordCount(beside.records, words)));
   }
   return parts.isEmpty()

@@ -11,7 +11,7 @@ namespace afterbeat::papers {
 
 namespace {
 
-constexpr std::size_t kMostWorthALook = 8, kMostOfASite = 4;
+constexpr std::size_t kMostWorthALook = 7, kMostOfASite = 4;
 
 std::shared_ptr<const Chart> shared(Chart chart) {
   return std::make_shared<const Chart>(std::move(chart));
@@ -257,7 +257,11 @@ private:
   void addWorthALook(ReportSection& section, const Chosen& chosen, std::size_t most) const {
     const std::vector<StandOut> found = worthALook(season_, chosen, settings_.profile);
     ReportList list;
-    list.head = say(QT_TRANSLATE_NOOP("Papers", "Worth a look"));
+    list.head = found.size() > most
+                    ? say(QT_TRANSLATE_NOOP("Papers", "Worth a look: %1 of %2 that stand out"))
+                          .arg(static_cast<qulonglong>(most))
+                          .arg(static_cast<qulonglong>(found.size()))
+                    : say(QT_TRANSLATE_NOOP("Papers", "Worth a look"));
     for (std::size_t i = 0; i < std::min(found.size(), most); ++i) {
       const RecordFacts& record = season_.records[found[i].place];
       QStringList reasons;
@@ -271,9 +275,6 @@ private:
     }
     if (found.empty()) {
       list.lines << say(QT_TRANSLATE_NOOP("Papers", "No record stands out."));
-    } else if (found.size() > most) {
-      list.lines << say(QT_TRANSLATE_NOOP("Papers", "Further records stand out: %1."))
-                        .arg(static_cast<qulonglong>(found.size() - most));
     }
     section.blocks.emplace_back(std::move(list));
   }

@@ -133,6 +133,27 @@ TEST(ChartLayout, TextsStayInside) {
   }
 }
 
+/// Where amounts are drawn although there are few points, their sentence has a line of its own.
+TEST(ChartLayout, TheSentenceOfAmountsLiesOnNoOther) {
+  Chart chart = twoLanes();
+  for (std::uint32_t i = 0; i < 90; ++i) {
+    chart.points.push_back({3.0, 0.0, i, 1, PointShape::usual});
+  }
+  const ChartLook look = ChartLook::screenLight();
+  const Lettering lettering(look.font);
+  const ChartLayout layout = layOutChart(chart, {0, 0, 700, 220}, look, lettering);
+  ASSERT_FALSE(layout.amounts.empty());
+  std::vector<QRectF> boxes;
+  for (const ChartText& text : layout.texts) {
+    const QRectF box(text.at.x(), text.at.y() - 0.7 * text.size,
+                     lettering.width(text.text, text.size, text.weight), 0.7 * text.size);
+    for (const QRectF& other : boxes) {
+      EXPECT_FALSE(box.intersects(other)) << text.text.toStdString();
+    }
+    boxes.push_back(box);
+  }
+}
+
 TEST(ChartHits, EveryPointIsFoundWhereItIsPainted) {
   for (const ChartPlaced& chart : {placed(twoLanes()), placed(scattered(150, 0.4))}) {
     EXPECT_FALSE(chart.crowded());
