@@ -259,4 +259,17 @@ QString notRecordedText(const Words& say) {
   return say(QT_TRANSLATE_NOOP("Papers", "not recorded"));
 }
 
+Verdict verdictIn(const std::optional<double>& value, const Range& range) {
+  return !value                ? Verdict::none
+         : *value < range.low  ? Verdict::below
+         : *value > range.high ? Verdict::above
+                               : Verdict::within;
+}
+
+Verdict rateVerdict(const Figures& figures) {
+  const auto& target = figures.settings.profile.ratePerMin;
+  return target ? verdictIn(figures[MeasureId::compressionRate].value, target->value)
+                : Verdict::none;
+}
+
 } // namespace afterbeat::papers

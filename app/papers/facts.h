@@ -70,6 +70,18 @@ struct ShockCount {
   /// Something shows that a defibrillator was recorded.
   bool deviceRecorded = false;
 };
+/// A figure held against a target.
+enum class Verdict : std::uint8_t {
+  none, ///< nothing to judge: no value, or a target that is not a limit for this figure
+  within,
+  below, ///< less than a range asks for
+  above, ///< more than a limit or a range allows
+};
+
+[[nodiscard]] Verdict verdictIn(const std::optional<double>& value, const Range& range);
+/// The compression rate against the profile's range; none where either is missing.
+[[nodiscard]] Verdict rateVerdict(const Figures& figures);
+
 /// How many lines of the recording could not be read, now or by an earlier salvage.
 [[nodiscard]] int lostLines(const Record& record);
 

@@ -141,13 +141,14 @@ Headline rateHeadline(const Figures& figures, const Words& say) {
     headline.value = say.percent(*figures[MeasureId::compressionRateInRange].value);
   }
   if (const Measure& rate = figures[MeasureId::compressionRate]; rate.value) {
-    const auto& range = profile.ratePerMin;
-    const bool outside = range && !range->value.holds(*rate.value);
+    const Verdict verdict = rateVerdict(figures);
+    headline.beyondTarget =
+        headline.recorded && (verdict == Verdict::below || verdict == Verdict::above);
     headline.note =
-        (outside ? (*rate.value > range->value.high
-                        ? say(QT_TRANSLATE_NOOP("Papers", "mean %1 a minute: too fast"))
-                        : say(QT_TRANSLATE_NOOP("Papers", "mean %1 a minute: too slow")))
-                 : say(QT_TRANSLATE_NOOP("Papers", "mean %1 a minute")))
+        (verdict == Verdict::above ? say(QT_TRANSLATE_NOOP("Papers", "mean %1 a minute: too fast"))
+         : verdict == Verdict::below
+             ? say(QT_TRANSLATE_NOOP("Papers", "mean %1 a minute: too slow"))
+             : say(QT_TRANSLATE_NOOP("Papers", "mean %1 a minute")))
             .arg(say.number(*rate.value));
   }
   if (profile.ratePerMin) {

@@ -33,6 +33,20 @@ TEST(Headlines, SixFiguresWithTargetAndSource) {
       << all[5].sentence.toStdString();
 }
 
+TEST(Headlines, ARateOutsideOfItsRangeIsBeyondTheTarget) {
+  const auto at = [](double perMinute) {
+    test::RecordBuilder builder;
+    builder.at(0, entry::PowerOn{}).compressions(10, 100, perMinute);
+    const Headline headline = of(builder.done())[4];
+    EXPECT_EQ(headline.note.contains("too"), headline.beyondTarget) << perMinute;
+    return headline.beyondTarget;
+  };
+  EXPECT_TRUE(at(132));
+  EXPECT_TRUE(at(85));
+  EXPECT_FALSE(at(110));
+  EXPECT_FALSE(of(test::notesOnly())[4].beyondTarget);
+}
+
 TEST(Headlines, NotRecordedIsSaidInWords) {
   for (const Headline& headline : of(test::notesOnly())) {
     if (headline.id == MeasureId::timeOn || headline.id == MeasureId::shocksDelivered ||

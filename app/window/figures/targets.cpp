@@ -24,13 +24,6 @@ Verdict atMost(const std::optional<double>& value, double limit) {
   return !value ? Verdict::none : *value > limit ? Verdict::above : Verdict::within;
 }
 
-Verdict inside(const std::optional<double>& value, const Range& range) {
-  return !value                ? Verdict::none
-         : *value < range.low  ? Verdict::below
-         : *value > range.high ? Verdict::above
-                               : Verdict::within;
-}
-
 using Shown = std::optional<TargetShown>;
 
 Shown shareTarget(bool handsOn, const Record& record, const Figures& figures) {
@@ -58,8 +51,7 @@ Shown rateTarget(const Figures& figures, bool judged) {
   }
   return TargetShown{
       tr("target %1–%2 a minute").arg(plain(target->value.low), plain(target->value.high)),
-      target->source,
-      judged ? inside(figures[MeasureId::compressionRate].value, target->value) : Verdict::none};
+      target->source, judged ? papers::rateVerdict(figures) : Verdict::none};
 }
 
 Shown depthTarget(const Record& record, const Figures& figures, bool judged) {
@@ -73,10 +65,11 @@ Shown depthTarget(const Record& record, const Figures& figures, bool judged) {
     return TargetShown{tr("target %1").arg(papers::plainText(target.words)), it->second.source,
                        Verdict::none};
   }
-  return TargetShown{tr("target %1–%2 mm").arg(plain(target.range->low), plain(target.range->high)),
-                     it->second.source,
-                     judged ? inside(figures[MeasureId::compressionDepth].value, *target.range)
-                            : Verdict::none};
+  return TargetShown{
+      tr("target %1–%2 mm").arg(plain(target.range->low), plain(target.range->high)),
+      it->second.source,
+      judged ? papers::verdictIn(figures[MeasureId::compressionDepth].value, *target.range)
+             : Verdict::none};
 }
 
 bool advancedAirway(const Record& record) {
@@ -101,7 +94,7 @@ Shown breathTarget(const Record& record, const Figures& figures) {
   }
   return TargetShown{
       tr("target %1–%2 a minute with an advanced airway").arg(plain(range.low), plain(range.high)),
-      it->second.source, inside(figures[MeasureId::ventilationsPerMinute].value, range)};
+      it->second.source, papers::verdictIn(figures[MeasureId::ventilationsPerMinute].value, range)};
 }
 
 Shown longestPauseTarget(const Record& record, const Figures& figures) {

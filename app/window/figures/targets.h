@@ -2,6 +2,7 @@
 /// whether the figure lies within it.
 #pragma once
 
+#include "app/papers/facts.h"
 #include "core/measures/figures.h"
 
 #include <QString>
@@ -10,12 +11,7 @@
 
 namespace afterbeat::window {
 
-enum class Verdict : std::uint8_t {
-  none, ///< nothing to judge: no value, or a target that is not a limit for this figure
-  within,
-  below, ///< less than a range asks for
-  above, ///< more than a limit or a range allows
-};
+using papers::Verdict;
 
 struct TargetShown {
   /// "target at most 20 %".
