@@ -256,8 +256,8 @@ private:
 
   void placeWords(const RowMark& mark) {
     const bool deviceOn = mark.kind == MarkKind::deviceOn;
-    const bool circulation = mark.kind != MarkKind::remark && !deviceOn;
-    if (!full_ && mark.kind == MarkKind::remark) {
+    const bool circulation = !isRemark(mark.kind) && !deviceOn;
+    if (!full_ && isRemark(mark.kind)) {
       return;
     }
     const Weight weight = circulation ? Weight::bold : Weight::regular;
@@ -267,7 +267,7 @@ private:
     const double at = x(mark.stretch.begin);
     const double gap = sizes_.small * 0.4;
     QStringList tries = mark.words;
-    if (mark.kind == MarkKind::remark) {
+    if (isRemark(mark.kind)) {
       // A long remark is cut rather than lost.
       tries.insert(1,
                    lettering_.elided(mark.words.first(), sizes_.small, weight, sizes_.small * 14));
@@ -339,7 +339,7 @@ private:
     if (numberMiddle(high) - high / 2 < place_.band.top() + sizes_.small * 0.4) {
       Lane lane = band_;
       for (const RowMark* mark : marks_) {
-        if (mark->kind == MarkKind::remark || mark->kind == MarkKind::circulationLost) {
+        if (isRemark(mark->kind) || mark->kind == MarkKind::circulationLost) {
           const double at = x(mark->stretch.begin);
           lane.take(at - half, at + half);
         }

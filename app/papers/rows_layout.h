@@ -115,6 +115,7 @@ enum class LegendShape : std::uint8_t {
   breathDerived,
   circulation,
   remark,
+  medication,
   cycle,
   excluded,
 };

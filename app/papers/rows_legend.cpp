@@ -56,7 +56,7 @@ std::vector<LegendItem> legendItems(const RowsModel& model) {
     LegendShape shape;
     const char* words;
   };
-  static constexpr std::array<Known, 8> kKnown{{
+  static constexpr std::array<Known, 9> kKnown{{
       {MarkKind::shockGiven, LegendShape::shock, QT_TRANSLATE_NOOP("Papers", "shock given")},
       {MarkKind::shockNotGiven, LegendShape::shockNotGiven,
        QT_TRANSLATE_NOOP("Papers", "shock not given")},
@@ -69,6 +69,7 @@ std::vector<LegendItem> legendItems(const RowsModel& model) {
       {MarkKind::analysisInconclusive, LegendShape::analysisInconclusive,
        QT_TRANSLATE_NOOP("Papers", "analysis: inconclusive")},
       {MarkKind::remark, LegendShape::remark, QT_TRANSLATE_NOOP("Papers", "remark")},
+      {MarkKind::medication, LegendShape::medication, QT_TRANSLATE_NOOP("Papers", "medication")},
       {MarkKind::circulationReturned, LegendShape::circulation,
        QT_TRANSLATE_NOOP("Papers", "circulation returned")},
   }};

@@ -196,7 +196,10 @@ std::optional<RowMark> remarkOf(const Entry& entry, const Words& say) {
     return remark(entry, own(said->text), say(QT_TRANSLATE_NOOP("Papers", "remark")), 20);
   }
   if (const auto* given = entry.complete<entry::Medication>()) {
-    return remark(entry, own(given->text), say(QT_TRANSLATE_NOOP("Papers", "medication")), 50);
+    RowMark mark =
+        remark(entry, own(given->text), say(QT_TRANSLATE_NOOP("Papers", "medication")), 50);
+    mark.kind = MarkKind::medication;
+    return mark;
   }
   if (const auto* change = entry.complete<entry::RescuerChange>()) {
     return remark(entry, {}, say(QT_TRANSLATE_NOOP("Papers", "rescuer change")),
@@ -373,6 +376,10 @@ bool RowsModel::inRow(int index, Time t) const {
 bool isShock(MarkKind kind) {
   return kind == MarkKind::shockGiven || kind == MarkKind::shockNotGiven ||
          kind == MarkKind::shockUnknown;
+}
+
+bool isRemark(MarkKind kind) {
+  return kind == MarkKind::remark || kind == MarkKind::medication;
 }
 
 bool isAnalysis(MarkKind kind) {

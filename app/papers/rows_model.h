@@ -53,6 +53,7 @@ enum class MarkKind : std::uint8_t {
   circulationReturned,
   circulationLost,
   remark,
+  medication,
   /// The device was switched on before the rows begin.
   deviceOn,
 };
@@ -117,6 +118,9 @@ struct RowsModel {
 
 /// Whether a mark is a shock, given or not.
 [[nodiscard]] bool isShock(MarkKind kind);
+/// Whether a mark is a remark or a medication: a small sign at its moment, with words where there
+/// is room.
+[[nodiscard]] bool isRemark(MarkKind kind);
 /// Whether a mark is an analysis.
 [[nodiscard]] bool isAnalysis(MarkKind kind);
 

@@ -239,11 +239,16 @@ void RowPainter::paintShockBars() {
 
 void RowPainter::paintRemarks() {
   for (const RowMark& mark : model_.marks) {
-    const bool shown = mark.kind == MarkKind::remark || mark.kind == MarkKind::circulationLost;
-    if (shown && inRow(mark.stretch.begin)) {
-      const double small = geometry_.sizes.small;
-      paintRemarkTick(painter_, QPointF(x(mark.stretch.begin), place_.band.top() + small * 0.35),
-                      small, look_.ink);
+    const bool shown = isRemark(mark.kind) || mark.kind == MarkKind::circulationLost;
+    if (!shown || !inRow(mark.stretch.begin)) {
+      continue;
+    }
+    const double small = geometry_.sizes.small;
+    const QPointF tip(x(mark.stretch.begin), place_.band.top() + small * 0.35);
+    if (mark.kind == MarkKind::medication) {
+      paintMedicationSign(painter_, tip, small, look_, line_);
+    } else {
+      paintRemarkTick(painter_, tip, small, look_.ink);
     }
   }
 }

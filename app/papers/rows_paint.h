@@ -91,6 +91,9 @@ void paintAnalysisBar(QPainter& painter, const QRectF& bar, MarkKind kind, const
 void paintShockPole(QPainter& painter, const QPointF& top, double bottom, double small,
                     MarkKind kind, int direction, const RowsLook& look, double line);
 void paintRemarkTick(QPainter& painter, const QPointF& tip, double small, const QColor& color);
+/// A medication's sign: a hollow rhombus whose lower tip is its moment.
+void paintMedicationSign(QPainter& painter, const QPointF& tip, double small, const RowsLook& look,
+                         double line);
 /// The shape of a legend's item in `box`.
 void paintLegendShape(QPainter& painter, const QRectF& box, LegendShape shape, const RowsLook& look,
                       double line);

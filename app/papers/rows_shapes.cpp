@@ -113,6 +113,19 @@ void paintRemarkTick(QPainter& painter, const QPointF& tip, double small, const 
                                  QPointF(tip.x() + half, tip.y() - small * 0.45), tip}});
 }
 
+void paintMedicationSign(QPainter& painter, const QPointF& tip, double small, const RowsLook& look,
+                         double line) {
+  const double half = small * 0.36;
+  const QPointF middle(tip.x(), tip.y() - half);
+  painter.setRenderHint(QPainter::Antialiasing, true);
+  painter.setPen(
+      QPen(look.ink, std::max(1.0, line * 1.3), Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+  painter.setBrush(look.paper);
+  painter.drawPolygon(
+      QPolygonF{{QPointF(middle.x(), middle.y() - half), QPointF(middle.x() + half, middle.y()),
+                 tip, QPointF(middle.x() - half, middle.y())}});
+}
+
 void paintCycleCorner(QPainter& painter, const QPointF& at, double small, const QColor& color,
                       double line) {
   const double thick = std::max(1.0, line * 1.3);
@@ -201,6 +214,10 @@ void paintLegendShape(QPainter& painter, const QRectF& box, LegendShape shape, c
     break;
   case LegendShape::remark:
     paintRemarkTick(painter, QPointF(middle.x(), middle.y() + size * 0.3), size * 1.3, look.ink);
+    break;
+  case LegendShape::medication:
+    paintMedicationSign(painter, QPointF(middle.x(), middle.y() + size * 0.4), size * 1.1, look,
+                        line);
     break;
   case LegendShape::cycle:
     paintCycleCorner(painter, QPointF(middle.x() - size * 0.3, middle.y() - size * 0.3), size * 1.2,
