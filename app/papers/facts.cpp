@@ -272,4 +272,32 @@ Verdict rateVerdict(const Figures& figures) {
                 : Verdict::none;
 }
 
+namespace {
+
+/// The log of a device that neither closed it nor was switched off; a person's notes just end.
+bool stoppedWhileOn(const Record& record) {
+  bool device = false, off = false;
+  for (const Entry& entry : record.entries) {
+    device = device || entry.source == Source::device;
+    off = entry.complete<entry::PowerOff>() != nullptr ||
+          (off && entry.complete<entry::PowerOn>() == nullptr);
+  }
+  return device && !off && !record.seal.present;
+}
+
+} // namespace
+
+std::optional<Time> brokeOffAt(const Record& record, const Figures& figures) {
+  if (!countShocks(record, figures).deviceRecorded || !stoppedWhileOn(record)) {
+    return std::nullopt;
+  }
+  std::optional<Time> last;
+  for (const Entry& entry : record.entries) {
+    if (entry.hasTime && !entry.incomplete) {
+      last = std::max(last.value_or(entry.t), entry.lastTime());
+    }
+  }
+  return last;
+}
+
 } // namespace afterbeat::papers

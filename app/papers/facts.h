@@ -87,6 +87,9 @@ enum class Verdict : std::uint8_t {
 
 [[nodiscard]] ShockCount countShocks(const Record& record, const Figures& figures);
 
+/// The last moment in a device's recording that broke off: neither closed nor switched off.
+[[nodiscard]] std::optional<Time> brokeOffAt(const Record& record, const Figures& figures);
+
 /// The recording reaches from switching on to switching off, or to a proper end.
 [[nodiscard]] bool coversDeviceOn(const Record& record);
 

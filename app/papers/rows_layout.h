@@ -118,6 +118,7 @@ enum class LegendShape : std::uint8_t {
   medication,
   cycle,
   excluded,
+  brokeOff,
 };
 struct LegendItem {
   LegendShape shape = LegendShape::handsOn;

@@ -91,6 +91,9 @@ std::vector<LegendItem> legendItems(const RowsModel& model) {
   if (!model.excluded.empty()) {
     add(LegendShape::excluded, say(QT_TRANSLATE_NOOP("Papers", "not counted")));
   }
+  if (model.brokeOff) {
+    add(LegendShape::brokeOff, say(QT_TRANSLATE_NOOP("Papers", "broke off")));
+  }
   return items;
 }
 

@@ -442,6 +442,11 @@ RowsModel makeRowsModel(const Record& record, const Figures& figures, Words word
   addCycles(model, figures);
   addEntries(model, record);
   addLabels(model, record);
+  if (const auto end = brokeOffAt(record, figures);
+      end && model.inRow(model.rowCount() - 1, *end)) {
+    // An incomplete entry may have been written after it: nothing that is shown lies beyond.
+    model.brokeOff = std::max(*end, model.span->end);
+  }
   return model;
 }
 

@@ -105,6 +105,8 @@ struct RowsModel {
   std::vector<ExcludedShown> excluded;
   std::vector<RowMark> marks;
   std::vector<CycleShown> cycles;
+  /// Where the recording broke off, if that lies in the last row.
+  std::optional<Time> brokeOff;
 
   /// There is a target for the rate, and a rate to hold against it.
   [[nodiscard]] bool showsTarget() const;

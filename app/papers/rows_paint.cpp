@@ -68,6 +68,7 @@ void RowPainter::paintRow(const RowPlace& place, const std::vector<Interval>& wo
   paintCirculation();
   paintAxis();
   paintCycles();
+  paintBrokenEnd();
   paintAnalyses();
   paintRemarks();
   paintShockBars();
@@ -221,6 +222,16 @@ void RowPainter::paintCycles() {
                        geometry_.sizes.small, look_.ink, line_);
     }
   }
+}
+
+void RowPainter::paintBrokenEnd() {
+  if (!model_.brokeOff || !inRow(*model_.brokeOff)) {
+    return;
+  }
+  const double tooth = geometry_.sizes.small * 0.5;
+  const double at = std::min(x(*model_.brokeOff), geometry_.left + geometry_.width - tooth);
+  paintTornEnd(painter_, at, place_.band.top(), place_.band.bottom() + line_ * 2, tooth, look_,
+               line_);
 }
 
 void RowPainter::paintShockBars() {

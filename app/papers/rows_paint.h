@@ -48,6 +48,7 @@ private:
   void paintCirculation();
   void paintAnalyses();
   void paintCycles();
+  void paintBrokenEnd();
   void paintShockBars();
   void paintRemarks();
   void paintSelected(const RowsOverlay& overlay);
@@ -94,6 +95,10 @@ void paintRemarkTick(QPainter& painter, const QPointF& tip, double small, const 
 /// A medication's sign: a hollow rhombus whose lower tip is its moment.
 void paintMedicationSign(QPainter& painter, const QPointF& tip, double small, const RowsLook& look,
                          double line);
+/// The torn end of a recording: a jagged edge at `x`, and blank paper beyond it for the width of a
+/// tooth.
+void paintTornEnd(QPainter& painter, double x, double top, double bottom, double tooth,
+                  const RowsLook& look, double line);
 /// The shape of a legend's item in `box`.
 void paintLegendShape(QPainter& painter, const QRectF& box, LegendShape shape, const RowsLook& look,
                       double line);

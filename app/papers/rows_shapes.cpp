@@ -115,15 +115,36 @@ void paintRemarkTick(QPainter& painter, const QPointF& tip, double small, const 
 
 void paintMedicationSign(QPainter& painter, const QPointF& tip, double small, const RowsLook& look,
                          double line) {
-  const double half = small * 0.36;
+  const double half = small * 0.24;
+  const double wide = small * 0.32;
   const QPointF middle(tip.x(), tip.y() - half);
   painter.setRenderHint(QPainter::Antialiasing, true);
   painter.setPen(
-      QPen(look.ink, std::max(1.0, line * 1.3), Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+      QPen(look.ink, std::max(1.0, line * 1.3), Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
   painter.setBrush(look.paper);
   painter.drawPolygon(
-      QPolygonF{{QPointF(middle.x(), middle.y() - half), QPointF(middle.x() + half, middle.y()),
-                 tip, QPointF(middle.x() - half, middle.y())}});
+      QPolygonF{{QPointF(middle.x(), middle.y() - half), QPointF(middle.x() + wide, middle.y()),
+                 tip, QPointF(middle.x() - wide, middle.y())}});
+}
+
+void paintTornEnd(QPainter& painter, double x, double top, double bottom, double tooth,
+                  const RowsLook& look, double line) {
+  const int teeth = std::max(2, static_cast<int>(std::lround((bottom - top) / (tooth * 1.4))));
+  const double step = (bottom - top) / (2 * teeth);
+  QPolygonF edge;
+  for (int i = 0; i <= 2 * teeth; ++i) {
+    edge << QPointF(x + (i % 2 == 0 ? tooth : 0), top + i * step);
+  }
+  QPolygonF blank = edge;
+  const double beyond = x + tooth + std::max(1.0, line);
+  blank << QPointF(beyond, bottom) << QPointF(beyond, top);
+  painter.setRenderHint(QPainter::Antialiasing, true);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(look.paper);
+  painter.drawPolygon(blank);
+  painter.setPen(
+      QPen(look.ink, std::max(1.0, line * 1.6), Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+  painter.drawPolyline(edge);
 }
 
 void paintCycleCorner(QPainter& painter, const QPointF& at, double small, const QColor& color,
@@ -218,6 +239,9 @@ void paintLegendShape(QPainter& painter, const QRectF& box, LegendShape shape, c
   case LegendShape::medication:
     paintMedicationSign(painter, QPointF(middle.x(), middle.y() + size * 0.4), size * 1.1, look,
                         line);
+    break;
+  case LegendShape::brokeOff:
+    paintTornEnd(painter, middle.x(), mark.top(), mark.bottom(), size * 0.4, look, line);
     break;
   case LegendShape::cycle:
     paintCycleCorner(painter, QPointF(middle.x() - size * 0.3, middle.y() - size * 0.3), size * 1.2,

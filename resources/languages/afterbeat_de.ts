@@ -3471,6 +3471,10 @@
         <source>Worth a look: %1 of %2 that stand out</source>
         <translation>Einen Blick wert: %1 von %2 auffälligen</translation>
     </message>
+    <message>
+        <source>broke off</source>
+        <translation>abgebrochen</translation>
+    </message>
 </context>
 <context>
     <name>WaveMarks</name>

@@ -391,6 +391,45 @@ TEST(Rows, NoShockPauseOrCycleIsABareNumber) {
   }
 }
 
+bool legendSays(const RowsModel& model, LegendShape shape, const QString& words) {
+  const auto items = legendItems(model);
+  return std::any_of(items.begin(), items.end(), [&](const LegendItem& item) {
+    return item.shape == shape && item.words == words;
+  });
+}
+
+TEST(Rows, MedicationHasASignAndAWordOfItsOwn) {
+  test::RecordBuilder builder;
+  builder.at(0, entry::PowerOn{}).compressions(5, 100, 110).remark(20, "boat alongside");
+  const auto modelOf = [](const Record& record) {
+    return makeRowsModel(record, computeFigures(record), Words{});
+  };
+  const RowsModel without = modelOf(builder.done());
+  EXPECT_FALSE(legendSays(without, LegendShape::medication, "medication"));
+  EXPECT_TRUE(legendSays(without, LegendShape::remark, "remark"));
+  entry::Medication given;
+  given.text = "adrenaline 1 mg";
+  builder.at(60, given);
+  const RowsModel with = modelOf(builder.done());
+  EXPECT_TRUE(legendSays(with, LegendShape::medication, "medication"));
+  EXPECT_TRUE(legendSays(with, LegendShape::remark, "remark"));
+}
+
+TEST(Rows, ARecordingThatBrokeOffEndsTorn) {
+  const Record cut = test::cutOff();
+  const RowsModel torn = makeRowsModel(cut, computeFigures(cut), Words{});
+  ASSERT_TRUE(torn.brokeOff);
+  EXPECT_TRUE(torn.inRow(torn.rowCount() - 1, *torn.brokeOff));
+  for (const RowMark& mark : torn.marks) {
+    EXPECT_LE(mark.stretch.begin, *torn.brokeOff);
+  }
+  EXPECT_TRUE(legendSays(torn, LegendShape::brokeOff, "broke off"));
+  const Record whole = test::fullRescue();
+  const RowsModel closed = makeRowsModel(whole, computeFigures(whole), Words{});
+  EXPECT_FALSE(closed.brokeOff);
+  EXPECT_FALSE(legendSays(closed, LegendShape::brokeOff, "broke off"));
+}
+
 TEST(Rows, NothingToDrawIsSaidInWords) {
   const Record record = test::emptyRecord();
   const RowsPicture picture(record, computeFigures(record));

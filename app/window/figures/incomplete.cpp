@@ -6,8 +6,6 @@
 
 #include <QCoreApplication>
 
-#include <algorithm>
-
 namespace afterbeat::window {
 
 namespace {
@@ -16,32 +14,10 @@ QString tr(const char* english) {
   return QCoreApplication::translate("afterbeat::window", english);
 }
 
-/// The log of a device that neither closed it nor was switched off; a person's notes just end.
-bool stoppedWhileOn(const Record& record) {
-  bool device = false, off = false;
-  for (const Entry& entry : record.entries) {
-    device = device || entry.source == Source::device;
-    off = entry.complete<entry::PowerOff>() != nullptr ||
-          (off && entry.complete<entry::PowerOn>() == nullptr);
-  }
-  return device && !off && !record.seal.present;
-}
-
 } // namespace
 
 Incomplete incompleteOf(const Record& record, const Figures& figures) {
-  const papers::ShockCount count = papers::countShocks(record, figures);
-  Incomplete found;
-  found.linesLost = papers::lostLines(record);
-  if (!count.deviceRecorded || !stoppedWhileOn(record)) {
-    return found;
-  }
-  for (const Entry& entry : record.entries) {
-    if (entry.hasTime && !entry.incomplete) {
-      found.brokeOffAt = std::max(found.brokeOffAt.value_or(entry.t), entry.lastTime());
-    }
-  }
-  return found;
+  return {papers::brokeOffAt(record, figures), papers::lostLines(record)};
 }
 
 QString incompleteWords(const Record& record, const Incomplete& what) {
