@@ -123,13 +123,16 @@ Json stagesJson(const Stages& stages) {
 Json worthALookJson(const Season& season, const Chosen& chosen, const Chosen& listed,
                     const Profile& profile) {
   Json list = Json::array();
+  std::vector<std::size_t> placeInList(season.records.size());
+  for (std::size_t i = 0; i < listed.size(); ++i) {
+    placeInList[listed[i]] = i;
+  }
   for (const StandOut& found : worthALook(season, chosen, profile)) {
     Json reasons = Json::array();
     for (const StandOutReason& reason : found.reasons) {
       reasons.push_back(inEnglish(reason.saying));
     }
-    const auto at = std::find(listed.begin(), listed.end(), found.place) - listed.begin();
-    list.push_back({{"record", at}, {"reasons", std::move(reasons)}});
+    list.push_back({{"record", placeInList[found.place]}, {"reasons", std::move(reasons)}});
   }
   return list;
 }

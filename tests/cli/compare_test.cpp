@@ -154,9 +154,38 @@ TEST(Compare, TheSameBytesAreOneRecordAndBrokenFilesAreNamed) {
 TEST(Compare, FromAnArchiveAsFromFiles) {
   const Folder folder;
   writeSeason(folder);
+  ASSERT_EQ(folder.cli({"take-in", ".", "--archive", "all.archive"}).exit, 0);
+  const Ran ran = folder.cli({"compare", "--archive", "all.archive", "--json"});
+  ASSERT_EQ(ran.exit, 0) << ran.err;
+  EXPECT_EQ(nlohmann::json::parse(ran.out),
+            nlohmann::json::parse(folder.cli({"compare", ".", "--json"}).out));
+  // An archive made with other settings does not pass for these.
+  const Ran other =
+      folder.cli({"compare", "--archive", "all.archive", "--pause-threshold", "2", "--json"});
+  EXPECT_EQ(other.exit, 3);
+  EXPECT_TRUE(has(other.err, "holds no figures with these settings")) << other.err;
+  EXPECT_EQ(other.out, "");
   EXPECT_EQ(folder.cli({"compare", "--archive", "none.archive"}).exit, 3);
   EXPECT_EQ(folder.cli({"compare"}).exit, 2);
   EXPECT_EQ(folder.cli({"compare", ".", "--archive", "a.archive"}).exit, 2);
+}
+
+/// The secret lies in the archive: every run, and everybody who shares it, gets the same names.
+TEST(Compare, AnArchiveKeepsItsPseudonyms) {
+  const Folder folder;
+  writeSeason(folder);
+  ASSERT_EQ(folder.cli({"take-in", ".", "--archive", "a.archive"}).exit, 0);
+  ASSERT_EQ(folder.cli({"take-in", ".", "--archive", "b.archive"}).exit, 0);
+  const auto site = [&](const char* archive) {
+    const Ran ran = folder.cli({"compare", "--archive", archive, "--without-identity", "--json"});
+    EXPECT_EQ(ran.exit, 0) << ran.err;
+    for (const std::string& identity : kIdentities) {
+      EXPECT_FALSE(has(ran.out + ran.err, identity)) << identity;
+    }
+    return nlohmann::json::parse(ran.out)["records"][0]["site"].get<std::string>();
+  };
+  EXPECT_EQ(site("a.archive"), site("a.archive"));
+  EXPECT_NE(site("a.archive"), site("b.archive"));
 }
 
 TEST(Compare, WrongWordsAreRefused) {

@@ -158,7 +158,7 @@ private:
     return lines;
   }
 
-  double axisHeight() const { return (chart_.x.title.isEmpty() ? 1.5 : 1.5 + kLine) * size(); }
+  double axisHeight() const { return (chart_.x.title.isEmpty() ? 1.65 : 1.65 + kLine) * size(); }
 
   double footHeight() {
     const auto sentences = static_cast<double>(sentenceLines().size());
@@ -223,14 +223,14 @@ private:
       const double wide = width(tick.text);
       const double x = layout_.xAt(tick.at) - wide / 2;
       if (x > last && x + wide <= layout_.area.right() + 1 && !empty()) {
-        add(ChartTextRole::tick, tick.text, {x, plot.bottom() + 1.2 * size()});
+        add(ChartTextRole::tick, tick.text, {x, plot.bottom() + 1.35 * size()});
         last = x + wide + size() / 2;
       }
     }
     if (!chart_.x.title.isEmpty()) {
       const double room = layout_.area.right() - plot.left();
       add(ChartTextRole::axis, cut(chart_.x.title, room),
-          {plot.left(), plot.bottom() + (1.2 + kLine) * size()});
+          {plot.left(), plot.bottom() + (1.35 + kLine) * size()});
     }
     if (chart_.lanes()) {
       layout_.y = tickedAxis(chart_.words, chart_.y, 0);
