@@ -62,8 +62,8 @@ namespace {
     QT_TRANSLATE_NOOP("Papers", "Records in which it is not recorded: %1."),
     QT_TRANSLATE_NOOP("Papers", "Records to which it does not apply: %1."),
     QT_TRANSLATE_NOOP("Papers", "Records without a day, which are in no point: %1."),
-    QT_TRANSLATE_NOOP("Papers", "No rule sees more in these points than chance. In few points a "
-                                "real change can go unseen."),
+    QT_TRANSLATE_NOOP("Papers", "No rule sees more in these points than chance."),
+    QT_TRANSLATE_NOOP("Papers", "In few points a real change can go unseen."),
     QT_TRANSLATE_NOOP("Papers", "A point beyond the limits"),
     QT_TRANSLATE_NOOP("Papers", "A longer run on one side of the line than chance explains"),
     QT_TRANSLATE_NOOP("Papers", "Fewer crossings of the line than chance explains"),
@@ -82,8 +82,8 @@ namespace {
                                 "%2: more of a difference than chance explains."),
     QT_TRANSLATE_NOOP("Papers", "%1: the middle record has %2, elsewhere it has %3: more of a "
                                 "difference than chance explains."),
-    QT_TRANSLATE_NOOP("Papers", "No group differs from the others by more than chance explains. In "
-                                "few records a real difference can go unseen."),
+    QT_TRANSLATE_NOOP("Papers", "No group differs from the others by more than chance explains."),
+    QT_TRANSLATE_NOOP("Papers", "In few records a real difference can go unseen."),
     QT_TRANSLATE_NOOP("Papers", "This share alone says little: how long it took and how many "
                                 "shocks were given stand beside it."),
     QT_TRANSLATE_NOOP("Papers", "Groups that differ as well: %1."),
@@ -109,6 +109,16 @@ namespace {
     QT_TRANSLATE_NOOP("Papers", "A shock was advised or charged and not given."),
     QT_TRANSLATE_NOOP("Papers", "The device was set for another age group than the patient's."),
     QT_TRANSLATE_NOOP("Papers", "Nothing in the record shows compressions."),
+    QT_TRANSLATE_NOOP("Papers", "Here this is usual and names no record by itself: a pause before "
+                                "a shock that is not below the limit of %1, in %2 of %3 records."),
+    QT_TRANSLATE_NOOP("Papers", "Here this is usual and names no record by itself: a long pause "
+                                "without a recorded reason, in %1 of %2 records."),
+    QT_TRANSLATE_NOOP("Papers", "Here this is usual and names no record by itself: a shock that "
+                                "was not given, in %1 of %2 records."),
+    QT_TRANSLATE_NOOP("Papers", "Here this is usual and names no record by itself: a setting for "
+                                "another age group, in %1 of %2 records."),
+    QT_TRANSLATE_NOOP("Papers", "Here this is usual and names no record by itself: nothing shows "
+                                "compressions, in %1 of %2 records."),
     QT_TRANSLATE_NOOP("Papers", "The limit of the guideline profile in use"),
 };
 

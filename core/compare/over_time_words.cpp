@@ -135,6 +135,9 @@ void addChance(const OverTime& chart, std::vector<Saying>& all) {
   }
 }
 
+/// With fewer points silence is said to mean little; common practice.
+constexpr std::size_t kManyPoints = 60;
+
 void addCautions(const OverTime& chart, std::vector<Saying>& all) {
   addChance(chart, all);
   bool few = false, provisional = false, skewed = false;
@@ -187,9 +190,10 @@ std::vector<Saying> words(const OverTime& chart) {
     asked = asked || !segment.tooFew;
   }
   if (asked && chart.signals.empty()) {
-    all.push_back({"No rule sees more in these points than chance. In few points a real change can "
-                   "go unseen.",
-                   {}});
+    all.push_back({"No rule sees more in these points than chance.", {}});
+    if (chart.points.size() < kManyPoints) {
+      all.push_back({"In few points a real change can go unseen.", {}});
+    }
   }
   addCautions(chart, all);
   addMissing(chart, all);

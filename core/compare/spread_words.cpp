@@ -7,6 +7,9 @@ namespace {
 /// So many groups that differ get a sentence of their own.
 constexpr std::size_t kNamed = 6;
 
+/// With fewer records in a group silence is said to mean little; common practice.
+constexpr std::size_t kManyRecords = 30;
+
 Amount count(std::size_t n) {
   return {static_cast<double>(n), AmountKind::count};
 }
@@ -51,10 +54,11 @@ Saying clearDifference(const Spread& spread, const SpreadGroup& group) {
 
 std::vector<Saying> words(const Spread& spread) {
   std::vector<Saying> all{whatIsShown(spread)};
-  bool compared = false;
+  bool compared = false, few = false;
   std::size_t clear = 0;
   for (const SpreadGroup& group : spread.groups) {
     compared = compared || group.against.has_value();
+    few = few || group.points.size() < kManyRecords;
     if (group.against && group.against->clear && ++clear <= kNamed) {
       all.push_back(clearDifference(spread, group));
     }
@@ -63,9 +67,10 @@ std::vector<Saying> words(const Spread& spread) {
     all.push_back({"Groups that differ as well: %1.", {count(clear - kNamed)}});
   }
   if (compared && clear == 0) {
-    all.push_back({"No group differs from the others by more than chance explains. In few records "
-                   "a real difference can go unseen.",
-                   {}});
+    all.push_back({"No group differs from the others by more than chance explains.", {}});
+    if (few) {
+      all.push_back({"In few records a real difference can go unseen.", {}});
+    }
   }
   if (spread.missing.notRecorded > 0) {
     all.push_back(

@@ -142,30 +142,123 @@ std::string_view ruleSource(StandOutRule rule) {
   }
 }
 
+namespace {
+
+using RuleCounts = std::array<std::size_t, static_cast<std::size_t>(StandOutRule::noEvidence) + 1>;
+
+std::size_t indexOf(StandOutRule rule) {
+  return static_cast<std::size_t>(rule);
+}
+
+RuleCounts countRules(const Reasons& reasons) {
+  RuleCounts counts{};
+  for (const auto& [place, all] : reasons) {
+    for (const StandOutReason& reason : all) {
+      ++counts[indexOf(reason.rule)];
+    }
+  }
+  return counts;
+}
+
+bool isUsual(StandOutRule rule, const RuleCounts& counts, std::size_t records) {
+  // Far out is rare by its own making, and is asked of many measures.
+  return rule != StandOutRule::farOut && records >= kLeastForFarOut &&
+         static_cast<double>(counts[indexOf(rule)]) > kUsualShare * static_cast<double>(records);
+}
+
+/// Every reason of the records of one kind, the usual ones marked.
+Reasons reasonsOf(const Season& season, const Chosen& ofOneKind, const Profile& profile) {
+  Reasons reasons;
+  addFacts(season, ofOneKind, reasons);
+  addPauses(season, ofOneKind, profile, reasons);
+  for (const MeasureId measure : kAsked) {
+    addFarOut(season, ofOneKind, measure, reasons);
+  }
+  const RuleCounts counts = countRules(reasons);
+  for (auto& [place, all] : reasons) {
+    for (StandOutReason& reason : all) {
+      reason.usual = isUsual(reason.rule, counts, ofOneKind.size());
+    }
+  }
+  return reasons;
+}
+
+/// How many reasons single the record out.
+std::ptrdiff_t unusual(const StandOut& one) {
+  return std::count_if(one.reasons.begin(), one.reasons.end(),
+                       [](const StandOutReason& reason) { return !reason.usual; });
+}
+
+Saying usualWords(StandOutRule rule, const Profile& profile, std::size_t count,
+                  std::size_t records) {
+  const Amount some{static_cast<double>(count), AmountKind::count};
+  const Amount all{static_cast<double>(records), AmountKind::count};
+  switch (rule) {
+  case StandOutRule::preShockPause:
+    return {"Here this is usual and names no record by itself: a pause before a shock that is not "
+            "below the limit of %1, in %2 of %3 records.",
+            {Amount{profile.preShockPauseLimit->value, AmountKind::seconds}, some, all}};
+  case StandOutRule::unexplainedPause:
+    return {"Here this is usual and names no record by itself: a long pause without a recorded "
+            "reason, in %1 of %2 records.",
+            {some, all}};
+  case StandOutRule::shockWithheld:
+    return {
+        "Here this is usual and names no record by itself: a shock that was not given, in %1 of "
+        "%2 records.",
+        {some, all}};
+  case StandOutRule::settingDiffers:
+    return {"Here this is usual and names no record by itself: a setting for another age group, in "
+            "%1 of %2 records.",
+            {some, all}};
+  case StandOutRule::noEvidence:
+  case StandOutRule::farOut:
+    break;
+  }
+  return {"Here this is usual and names no record by itself: nothing shows compressions, in %1 of "
+          "%2 records.",
+          {some, all}};
+}
+
+} // namespace
+
 std::vector<StandOut> worthALook(const Season& season, const Chosen& chosen,
                                  const Profile& profile) {
   Reasons reasons;
-  addFacts(season, chosen, reasons);
-  addPauses(season, chosen, profile, reasons);
   for (const KindCount& kind : kindsOf(season, chosen)) {
-    const Chosen some = ofKind(season, chosen, kind.kind);
-    for (const MeasureId measure : kAsked) {
-      addFarOut(season, some, measure, reasons);
-    }
+    reasons.merge(reasonsOf(season, ofKind(season, chosen, kind.kind), profile));
   }
   std::vector<StandOut> found;
   for (const std::uint32_t place : chosen) {
     if (const auto at = reasons.find(place); at != reasons.end()) {
-      found.push_back({place, std::move(at->second)});
+      StandOut one{place, std::move(at->second)};
       reasons.erase(at);
+      if (unusual(one) > 0) {
+        found.push_back(std::move(one));
+      }
     }
   }
   std::stable_sort(found.begin(), found.end(), [&](const StandOut& a, const StandOut& b) {
-    return a.reasons.size() != b.reasons.size()
-               ? a.reasons.size() > b.reasons.size()
-               : season.records[a.place].day > season.records[b.place].day;
+    const auto one = unusual(a), other = unusual(b);
+    return one != other ? one > other : season.records[a.place].day > season.records[b.place].day;
   });
   return found;
+}
+
+tl::expected<std::vector<Saying>, SeasonRefusal>
+usualHere(const Season& season, const Chosen& chosen, const Profile& profile) {
+  if (const auto kind = oneKind(season, chosen); !kind) {
+    return tl::unexpected(kind.error());
+  }
+  const RuleCounts counts = countRules(reasonsOf(season, chosen, profile));
+  std::vector<Saying> all;
+  for (std::size_t i = 0; i < counts.size(); ++i) {
+    const auto rule = static_cast<StandOutRule>(i);
+    if (isUsual(rule, counts, chosen.size())) {
+      all.push_back(usualWords(rule, profile, counts[i], chosen.size()));
+    }
+  }
+  return all;
 }
 
 } // namespace afterbeat

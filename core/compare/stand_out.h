@@ -26,24 +26,38 @@ enum class StandOutRule : std::uint8_t {
 
 [[nodiscard]] std::string_view ruleSource(StandOutRule rule);
 
+/// A rule that holds for more than this share of a kind's records singles none out: it is what is
+/// usual there, a matter for the picture over time. Asked of `kLeastForFarOut` records or more;
+/// common practice, no source.
+inline constexpr double kUsualShare = 0.25;
+
 struct StandOutReason {
   StandOutRule rule = StandOutRule::farOut;
   /// The figure; meaningless for `settingDiffers` and `noEvidence`.
   MeasureId measure = MeasureId::arrestTime;
   Saying saying;
+  /// Holds for so many records of the kind that it names none by itself.
+  bool usual = false;
 };
 
 struct StandOut {
   std::uint32_t place = 0;
+  /// At least one of them is not usual.
   std::vector<StandOutReason> reasons;
 };
 
 /// "Far out" is asked of a measure with at least this many values; common practice, no source.
 inline constexpr std::size_t kLeastForFarOut = 20;
 
-/// The records that stand out, those with most reasons first, among equals the latest day first,
-/// then in the order of the chosen. Each kind is held against its own: mixed kinds are allowed.
+/// The records that stand out, those with most reasons (usual ones apart) first, among equals the
+/// latest day first, then in the order of the chosen. Each kind is held against its own: mixed
+/// kinds are allowed.
 [[nodiscard]] std::vector<StandOut> worthALook(const Season& season, const Chosen& chosen,
                                                const Profile& profile);
+
+/// Rules that hold for so many records of one kind that they name none; refused where kinds are
+/// mixed. Takes as long as `worthALook`.
+[[nodiscard]] tl::expected<std::vector<Saying>, SeasonRefusal>
+usualHere(const Season& season, const Chosen& chosen, const Profile& profile);
 
 } // namespace afterbeat

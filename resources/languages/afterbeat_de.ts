@@ -2731,10 +2731,6 @@
         <translation>Aufzeichnungen ohne Tag, die in keinem Punkt stehen: %1.</translation>
     </message>
     <message>
-        <source>No rule sees more in these points than chance. In few points a real change can go unseen.</source>
-        <translation>Keine Regel sieht in diesen Punkten mehr als Zufall. In wenigen Punkten kann eine echte Änderung verborgen bleiben.</translation>
-    </message>
-    <message>
         <source>A point beyond the limits</source>
         <translation>Ein Punkt jenseits der Grenzen</translation>
     </message>
@@ -2781,10 +2777,6 @@
     <message>
         <source>%1: the middle record has %2, elsewhere it has %3: more of a difference than chance explains.</source>
         <translation>%1: Die mittlere Aufzeichnung hat %2, anderswo %3: ein größerer Unterschied, als der Zufall erklärt.</translation>
-    </message>
-    <message>
-        <source>No group differs from the others by more than chance explains. In few records a real difference can go unseen.</source>
-        <translation>Keine Gruppe unterscheidet sich von den anderen stärker, als der Zufall erklärt. In wenigen Aufzeichnungen kann ein echter Unterschied verborgen bleiben.</translation>
     </message>
     <message>
         <source>This share alone says little: how long it took and how many shocks were given stand beside it.</source>
@@ -3474,6 +3466,42 @@
     <message>
         <source>broke off</source>
         <translation>abgebrochen</translation>
+    </message>
+    <message>
+        <source>No rule sees more in these points than chance.</source>
+        <translation>Keine Regel sieht in diesen Punkten mehr als Zufall.</translation>
+    </message>
+    <message>
+        <source>In few points a real change can go unseen.</source>
+        <translation>In wenigen Punkten kann eine echte Änderung verborgen bleiben.</translation>
+    </message>
+    <message>
+        <source>No group differs from the others by more than chance explains.</source>
+        <translation>Keine Gruppe unterscheidet sich von den anderen stärker, als der Zufall erklärt.</translation>
+    </message>
+    <message>
+        <source>In few records a real difference can go unseen.</source>
+        <translation>In wenigen Aufzeichnungen kann ein echter Unterschied verborgen bleiben.</translation>
+    </message>
+    <message>
+        <source>Here this is usual and names no record by itself: a pause before a shock that is not below the limit of %1, in %2 of %3 records.</source>
+        <translation>Hier ist das üblich und nennt für sich keine Aufzeichnung: eine Pause vor einem Schock, die nicht unter der Grenze von %1 bleibt, in %2 von %3 Aufzeichnungen.</translation>
+    </message>
+    <message>
+        <source>Here this is usual and names no record by itself: a long pause without a recorded reason, in %1 of %2 records.</source>
+        <translation>Hier ist das üblich und nennt für sich keine Aufzeichnung: eine lange Pause ohne aufgezeichneten Grund, in %1 von %2 Aufzeichnungen.</translation>
+    </message>
+    <message>
+        <source>Here this is usual and names no record by itself: a shock that was not given, in %1 of %2 records.</source>
+        <translation>Hier ist das üblich und nennt für sich keine Aufzeichnung: ein nicht abgegebener Schock, in %1 von %2 Aufzeichnungen.</translation>
+    </message>
+    <message>
+        <source>Here this is usual and names no record by itself: a setting for another age group, in %1 of %2 records.</source>
+        <translation>Hier ist das üblich und nennt für sich keine Aufzeichnung: eine Einstellung für eine andere Altersgruppe, in %1 von %2 Aufzeichnungen.</translation>
+    </message>
+    <message>
+        <source>Here this is usual and names no record by itself: nothing shows compressions, in %1 of %2 records.</source>
+        <translation>Hier ist das üblich und nennt für sich keine Aufzeichnung: Nichts zeigt Kompressionen, in %1 von %2 Aufzeichnungen.</translation>
     </message>
 </context>
 <context>

@@ -91,6 +91,28 @@ TEST(StandOut, NotAskedOfFewOrEqualValues) {
   EXPECT_TRUE(found(equal).empty());
 }
 
+TEST(StandOut, WhatHoldsForManyNamesNone) {
+  ToldSeason told;
+  for (int i = 0; i < 20; ++i) {
+    told.rescue("pier", day(1, 1), {{preShockPauseWorst, i < 6 ? 30 : 1}});
+    told.rescue("pier", day(1, 1)).kind = RecordKind::drill;
+  }
+  told.cell(0, shocksWithheld) = {1, Status::ok, 0};
+  const auto all = found(told);
+  ASSERT_EQ(all.size(), 1U); // six of twenty rescues have the long pause, one has more
+  EXPECT_EQ(all[0].place, 0U);
+  ASSERT_EQ(all[0].reasons.size(), 2U);
+  EXPECT_TRUE(all[0].reasons[0].usual);
+  EXPECT_FALSE(all[0].reasons[1].usual);
+  EXPECT_FALSE(usualHere(told.season(), told.all(), defaultProfile()));
+  const auto rescues = ofKind(told.season(), told.all(), RecordKind::rescue);
+  const auto usual = usualHere(told.season(), rescues, defaultProfile()).value();
+  ASSERT_EQ(usual.size(), 1U);
+  EXPECT_NE(inEnglish(usual[0]).find("in 6 of 20 records."), std::string::npos);
+  told.cell(0, preShockPauseWorst).value = 1; // five of twenty: a quarter is not more
+  EXPECT_EQ(found(told).size(), 6U);          // those and the shock that was not given
+}
+
 TEST(StandOut, MoreReasonsFirst) {
   ToldSeason told;
   told.rescue("pier", day(5, 1), {{shocksWithheld, 1}});
