@@ -119,6 +119,11 @@ std::string lookAt(const Season& season, const Chosen& chosen, const Profile& pr
   } else if (found.size() > kMostWorthALook) {
     text += fmt::format("  Further records stand out: {}.\n", found.size() - kMostWorthALook);
   }
+  if (const auto usual = usualHere(season, chosen, profile)) {
+    for (const Saying& saying : *usual) {
+      text += fmt::format("  {}\n", forTerminal(inEnglish(saying)));
+    }
+  }
   return text;
 }
 

@@ -276,6 +276,11 @@ private:
     if (found.empty()) {
       list.lines << say(QT_TRANSLATE_NOOP("Papers", "No record stands out."));
     }
+    if (const auto usual = usualHere(season_, chosen, settings_.profile)) {
+      for (const Saying& saying : *usual) {
+        list.lines << said(saying, report_.words);
+      }
+    }
     section.blocks.emplace_back(std::move(list));
   }
 
