@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <functional>
 #include <sstream>
 
 namespace afterbeat {
@@ -82,20 +83,25 @@ TEST(Filter, WordsOfAnotherLanguage) {
 
 TEST(Filter, WhatIsNotKnownIsInNoChoice) {
   auto told = threeRecords();
-  Filter shock, noShock, period, cause, nowhere;
-  shock.hadShock = true;
-  noShock.hadShock = false;
-  period.firstDay = day(3, 14);
-  period.lastDay = day(4, 16);
-  cause.longestPauseCause = PauseCause::shock;
-  nowhere.site = "";
-  EXPECT_EQ(matching(told.season(), shock), Chosen{0});
-  EXPECT_EQ(matching(told.season(), noShock), Chosen{1});
-  EXPECT_EQ(matching(told.season(), period), Chosen{0});
-  period.lastDay = period.firstDay;
-  EXPECT_EQ(matching(told.season(), period), Chosen{0});
-  EXPECT_EQ(matching(told.season(), cause), Chosen{0});
-  EXPECT_EQ(matching(told.season(), nowhere), Chosen{2});
+  const auto chosen = [&told](const std::function<void(Filter&)>& wish) {
+    Filter filter;
+    wish(filter);
+    return matching(told.season(), filter);
+  };
+  const auto shock = [](bool given) { return [given](Filter& f) { f.hadShock = given; }; };
+  EXPECT_EQ(chosen(shock(true)), Chosen{0});
+  EXPECT_EQ(chosen(shock(false)), Chosen{1});
+  const auto period = [](std::chrono::sys_days first, std::chrono::sys_days last) {
+    return [first, last](Filter& f) {
+      f.firstDay = first;
+      f.lastDay = last;
+    };
+  };
+  EXPECT_EQ(chosen(period(day(3, 14), day(4, 16))), Chosen{0});
+  EXPECT_EQ(chosen(period(day(3, 14), day(3, 14))), Chosen{0});
+  EXPECT_EQ(chosen(period(day(3, 15), day(4, 17))), Chosen{1});
+  EXPECT_EQ(chosen([](Filter& f) { f.longestPauseCause = PauseCause::shock; }), Chosen{0});
+  EXPECT_EQ(chosen([](Filter& f) { f.site = std::string(); }), Chosen{2});
 }
 
 /// Every field and every word tried on its own, in ASCII.
