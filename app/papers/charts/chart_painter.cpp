@@ -265,7 +265,8 @@ void ChartPainter::paintBars() {
 void ChartPainter::paintKey(const PlacedKey& key) {
   const QRectF& box = key.box;
   const QPointF middle = box.center();
-  const QPolygonF line({{box.left(), middle.y()}, {box.right(), middle.y()}});
+  const QPolygonF line(
+      QList<QPointF>{QPointF(box.left(), middle.y()), QPointF(box.right(), middle.y())});
   const double radius = 0.3 * layout_.size;
   switch (key.key.shape) {
   case KeyShape::usual:
