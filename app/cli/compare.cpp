@@ -116,6 +116,10 @@ public:
         tell(found.error());
         return Exit::readOrWriteFailed;
       }
+      if (builtInProfile(settings_.profile.id) == nullptr) {
+        // Its name and its sources are somebody's free text.
+        settings_.profile.id = settings_.profile.name = "own";
+      }
       season_ = papers::withoutIdentity(
           season_, papers::Pseudonyms(*found, papers::Words::inLanguage(
                                                   QString::fromStdString(options_.language))));

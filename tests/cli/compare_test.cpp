@@ -12,8 +12,8 @@ namespace {
 
 /// Names that no output without identity may hold.
 const std::vector<std::string> kIdentities{"Lakeshore hut", "Night watch", "K-99-SECRET",
-                                           "Mole nine",     "6f0a52f4",    "terminal-case",
-                                           "2026-03-1"};
+                                           "Mole nine",     "mole-nine",   "6f0a52f4",
+                                           "terminal-case", "2026-03-1"};
 
 /// A small rescue of its own: `i` makes its id, its day and its pauses.
 std::string rescue(int i, const std::string& kind = "rescue",
@@ -277,13 +277,19 @@ TEST(Compare, WithoutIdentityNothingIsNamed) {
   const Folder folder;
   writeSeason(folder);
   folder.write("Mole nine.resuslog", "broken\n");
+  const Ran profile = runProgram(
+      {"sed", "s/european-2021/mole-nine/; s/European guidelines 2021/Mole nine guidelines/",
+       AFTERBEAT_SOURCE_DIR "/resources/guidelines/european-2021.json"},
+      folder.path());
+  folder.write("own.json", profile.out);
+  ASSERT_TRUE(has(folder.read("own.json"), "Mole nine guidelines"));
   // With identities they are all there: the search below can find them.
   const std::string named = folder.cli({"compare", ".", "--csv"}).out;
   for (const char* identity :
        {"Lakeshore hut", "Night watch", "K-99-SECRET", "6f0a52f4", "terminal-case", "2026-03-1"}) {
     EXPECT_TRUE(has(named, identity)) << identity;
   }
-  const std::string all = everyOutput(folder, {"--secret", "secret"});
+  const std::string all = everyOutput(folder, {"--secret", "secret", "--profile", "own.json"});
   for (const std::string& identity : kIdentities) {
     const auto at = all.find(identity);
     EXPECT_EQ(at, std::string::npos) << identity << ": …" << all.substr(at > 80 ? at - 80 : 0, 200);
