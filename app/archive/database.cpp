@@ -7,6 +7,7 @@
 
 #include <atomic>
 #include <filesystem>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -16,6 +17,8 @@ namespace {
 
 /// How long a writer waits for another, ms.
 constexpr int kPatienceMs = 60'000;
+/// SQLITE_READONLY_ROLLBACK.
+const QString kJournalWaits = QStringLiteral("776");
 
 QString freshName() {
   static std::atomic<unsigned> counter = 0;
@@ -90,28 +93,19 @@ void Database::connect(Access access) {
   if (place_.shared) {
     database_.setConnectOptions(QString::fromStdString(
         connectOptions(place_.name, completedFromEnvironment(lookUp(place_.name)))));
-  } else {
-    std::error_code error;
-    if (access != Access::create && !std::filesystem::exists(place_.name, error)) {
-      throw ArchiveFailure(fmt::format("There is no archive {}.", place_.name));
+    if (!database_.open()) {
+      fail(database_.lastError(), fmt::format("The archive {} cannot be opened", place_.words()));
     }
-    database_.setDatabaseName(QString::fromStdString(place_.name));
-    database_.setConnectOptions(
-        access == Access::read
-            ? QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_BUSY_TIMEOUT=%1").arg(kPatienceMs)
-            : QStringLiteral("QSQLITE_BUSY_TIMEOUT=%1").arg(kPatienceMs));
-  }
-  if (!database_.open()) {
-    fail(database_.lastError(), fmt::format("The archive {} cannot be opened", place_.words()));
-  }
-  if (place_.shared) {
-    run(QStringLiteral("SET client_min_messages = warning"));
+    run(QStringLiteral("SET client_min_messages = error"));
     if (access == Access::read) {
       run(QStringLiteral("SET default_transaction_read_only = on"));
     }
     return;
   }
-  if (access != Access::read) {
+  openFile(access);
+  if (access == Access::read) {
+    finishCutWrite();
+  } else {
     // The archive stays one file, to be copied or read from a medium that cannot be written.
     run(QStringLiteral("PRAGMA journal_mode = TRUNCATE"));
     run(QStringLiteral("PRAGMA synchronous = FULL"));
@@ -120,11 +114,41 @@ void Database::connect(Access access) {
   run(QStringLiteral("PRAGMA mmap_size = 268435456"));
 }
 
+void Database::openFile(Access access) {
+  std::error_code error;
+  if (access != Access::create && !std::filesystem::exists(place_.name, error)) {
+    throw ArchiveFailure(fmt::format("There is no archive {}.", place_.name));
+  }
+  database_.setDatabaseName(QString::fromStdString(place_.name));
+  database_.setConnectOptions(
+      access == Access::read
+          ? QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_BUSY_TIMEOUT=%1").arg(kPatienceMs)
+          : QStringLiteral("QSQLITE_BUSY_TIMEOUT=%1").arg(kPatienceMs));
+  if (!database_.open()) {
+    fail(database_.lastError(), fmt::format("The archive {} cannot be opened", place_.words()));
+  }
+}
+
+/// A program that died while it wrote leaves a journal, which takes the right to write to undo.
+void Database::finishCutWrite() {
+  const QString any = QStringLiteral("SELECT count(*) FROM sqlite_master");
+  QSqlQuery look(database_);
+  if (look.exec(any) || look.lastError().nativeErrorCode() != kJournalWaits) {
+    return; // what else may be wrong the first statement says
+  }
+  look = QSqlQuery();
+  database_.close();
+  openFile(Access::write);
+  run(any);
+  database_.close();
+  openFile(Access::read);
+}
+
 QSqlQuery Database::prepared(const QString& sql) {
   QSqlQuery query(database_);
   query.setForwardOnly(true);
   if (!query.prepare(sql)) {
-    fail(query.lastError(), cannotUse());
+    failed(query);
   }
   return query;
 }
@@ -134,7 +158,7 @@ QSqlQuery Database::run(const QString& sql, const QVariantList& values) {
     QSqlQuery query(database_);
     query.setForwardOnly(true);
     if (!query.exec(sql)) {
-      fail(query.lastError(), cannotUse());
+      failed(query);
     }
     return query;
   }
@@ -154,6 +178,7 @@ QVariant Database::value(const QString& sql, const QVariantList& values) {
 void Database::inOne(const std::function<void()>& work) {
   // SQLite: the right to write is taken at once, so that two writers wait instead of failing.
   run(shared() ? QStringLiteral("BEGIN") : QStringLiteral("BEGIN IMMEDIATE"));
+  inTransaction_ = true;
   try {
     if (shared()) {
       // One writer at a time; the number is this program's own.
@@ -161,20 +186,33 @@ void Database::inOne(const std::function<void()>& work) {
     }
     work();
     run(QStringLiteral("COMMIT"));
+    inTransaction_ = false;
   } catch (...) {
-    QSqlQuery back(database_);
-    back.exec(QStringLiteral("ROLLBACK"));
+    if (std::exchange(inTransaction_, false)) {
+      QSqlQuery(database_).exec(QStringLiteral("ROLLBACK"));
+    }
     throw;
   }
+}
+
+/// PostgreSQL takes no statement of a transaction after one that failed, not even to give the
+/// failed one back; so the transaction ends first.
+void Database::failed(const QSqlQuery& query) {
+  const QSqlError error = query.lastError();
+  if (inTransaction_ && shared()) {
+    inTransaction_ = false;
+    QSqlQuery(database_).exec(QStringLiteral("ROLLBACK"));
+  }
+  fail(error, cannotUse());
 }
 
 std::string Database::cannotUse() const {
   return fmt::format("The archive {} could not be used", place_.words());
 }
 
-void Database::execute(QSqlQuery& query) const {
+void Database::execute(QSqlQuery& query) {
   if (!query.exec()) {
-    fail(query.lastError(), cannotUse());
+    failed(query);
   }
 }
 

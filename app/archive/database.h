@@ -34,7 +34,7 @@ public:
   /// A statement to be run often.
   [[nodiscard]] QSqlQuery prepared(const QString& sql);
   /// Runs a prepared statement.
-  void execute(QSqlQuery& query) const;
+  void execute(QSqlQuery& query);
   /// The first value of the first row; invalid where there is none.
   [[nodiscard]] QVariant value(const QString& sql, const QVariantList& values = {});
   /// All of `work` or nothing of it. Others that write wait; others that read see the old state
@@ -43,11 +43,15 @@ public:
 
 private:
   void connect(Access access);
+  void openFile(Access access);
+  void finishCutWrite();
+  [[noreturn]] void failed(const QSqlQuery& query);
   [[nodiscard]] std::string cannotUse() const;
 
   ArchivePlace place_;
   QString name_;
   QSqlDatabase database_;
+  bool inTransaction_ = false;
 };
 
 } // namespace afterbeat::archive

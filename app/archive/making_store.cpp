@@ -5,6 +5,8 @@
 
 #include <algorithm>
 
+#include <fmt/format.h>
+
 namespace afterbeat::archive {
 
 namespace {
@@ -99,6 +101,12 @@ std::vector<Making> makingsToCompute(Database& database) {
   std::vector<Making> makings = readMakings(database, false);
   bool any = false;
   for (const Making& making : makings) {
+    if (making.inUse && making.definitions > kDefinitionsVersion) {
+      throw ArchiveFailure(
+          fmt::format("The figures of this archive follow newer definitions (version {}, this "
+                      "program knows {}). Nothing was touched; use the newer program.",
+                      making.definitions, kDefinitionsVersion));
+    }
     if (making.inUse && making.definitions != kDefinitionsVersion) {
       storeMaking(database, making.settings);
       database.run(QStringLiteral("UPDATE making SET in_use = 0 WHERE id = ?"),

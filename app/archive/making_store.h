@@ -15,7 +15,7 @@ std::int64_t storeMaking(Database& database, const MakingSettings& settings);
 
 /// Those to compute new records with: under the present definitions, at least one (the program's
 /// own settings). Makings of older definitions leave use and their settings come back under the
-/// present ones. Inside a transaction.
+/// present ones; newer definitions than the program's are refused. Inside a transaction.
 [[nodiscard]] std::vector<Making> makingsToCompute(Database& database);
 
 /// `making`, or where it is 0 the first in use; throws where there is none.

@@ -16,6 +16,8 @@ QString inDialect(QString sql, bool shared) {
       .replace(QLatin1String("{real}"),
                shared ? QLatin1String("DOUBLE PRECISION") : QLatin1String("REAL"))
       .replace(QLatin1String("{bytes}"), shared ? QLatin1String("BYTEA") : QLatin1String("BLOB"))
+      .replace(QLatin1String("{carrying}"),
+               shared ? QLatin1String("INCLUDE (value, part_of)") : QLatin1String(""))
       .replace(QLatin1String("{clustered}"),
                shared ? QLatin1String("") : QLatin1String("WITHOUT ROWID"));
 }
@@ -76,9 +78,9 @@ const QStringList kFirst{
                    "version_id BIGINT NOT NULL REFERENCES version (id), evidence TEXT NOT NULL, "
                    "had_shock INTEGER, longest_cause TEXT, setting_differs INTEGER NOT NULL, "
                    "PRIMARY KEY (making_id, version_id)) {clustered}"),
-    QStringLiteral("CREATE TABLE figure (making_id BIGINT NOT NULL, measure_id BIGINT NOT NULL, "
+    QStringLiteral("CREATE TABLE figure (making_id INTEGER NOT NULL, measure_id INTEGER NOT NULL, "
                    "version_id BIGINT NOT NULL, value {real}, part_of {real}, "
-                   "PRIMARY KEY (making_id, measure_id, version_id)) {clustered}"),
+                   "PRIMARY KEY (making_id, measure_id, version_id) {carrying}) {clustered}"),
     QStringLiteral("CREATE TABLE refused (path TEXT PRIMARY KEY, sha256 TEXT NOT NULL, "
                    "sentence TEXT NOT NULL)"),
 };

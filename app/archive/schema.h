@@ -13,7 +13,8 @@ namespace afterbeat::archive {
 struct Migration {
   int to = 0;
   /// In words for both databases: `{id}` a number given by the database, `{real}` a 64-bit float,
-  /// `{bytes}` binary data, `{clustered}` rows kept in the order of the primary key (as far as the
+  /// `{bytes}` binary data, `{carrying}` a primary key that carries a figure's values, so
+  /// that a range of it can be read alone, `{clustered}` rows kept in its order (each as far as the
   /// database can).
   QStringList statements;
 };

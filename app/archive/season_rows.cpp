@@ -10,7 +10,7 @@ const QString kFactColumns = QStringLiteral(
     "SELECT v.id, r.name, v.file, v.kind, v.site, v.team, v.device, v.day, v.synthetic, v.number, "
     "c.evidence, c.had_shock, c.longest_cause, c.setting_differs "
     "FROM version v JOIN record r ON r.id = v.record_id "
-    "LEFT JOIN computed c ON c.making_id = ? AND c.version_id = v.id WHERE v.current = 1 ");
+    "LEFT JOIN computed c ON c.making_id = ? AND c.version_id = v.id WHERE ");
 
 std::optional<RecordKind> kindFrom(const QString& word) {
   return word == QLatin1String("rescue")  ? std::optional(RecordKind::rescue)
@@ -65,17 +65,32 @@ RecordFacts factsFrom(const QSqlQuery& row) {
   return facts;
 }
 
+/// By day, those without one last, and as they came.
+bool earlier(const RecordFacts& a, const RecordFacts& b) {
+  if (a.day.has_value() != b.day.has_value()) {
+    return a.day.has_value();
+  }
+  return a.day == b.day ? a.number < b.number : *a.day < *b.day;
+}
+
 } // namespace
 
 QString latestSql() {
   // Two halves, so that each walks the index from its end whatever the database thinks of nulls.
   return kFactColumns +
-         QStringLiteral("AND v.day IS NOT NULL ORDER BY v.current DESC, v.day DESC, v.id DESC "
-                        "LIMIT ?");
+         QStringLiteral(
+             "v.current = 1 AND v.day IS NOT NULL ORDER BY v.current DESC, v.day DESC, v.id DESC "
+             "LIMIT ?");
+}
+
+QString undatedSql() {
+  return kFactColumns + QStringLiteral("v.current = 1 AND v.day IS NULL ORDER BY v.current DESC, "
+                                       "v.day DESC, v.id DESC LIMIT ?");
 }
 
 QString allFactsSql() {
-  return kFactColumns + QStringLiteral("ORDER BY v.id");
+  // Nearly all are wanted: in the order they lie, not by an index (which the plus keeps away).
+  return kFactColumns + QStringLiteral("+v.current = 1");
 }
 
 QString columnSql() {
@@ -92,14 +107,12 @@ std::vector<RecordFacts> readFacts(Database& database, std::int64_t making, std:
   };
   if (limit == 0) {
     take(database.run(allFactsSql(), {qlonglong{making}}));
-    std::stable_sort(facts.begin(), facts.end(), [](const RecordFacts& a, const RecordFacts& b) {
-      return a.day && b.day ? *a.day < *b.day : a.day.has_value() && !b.day.has_value();
-    });
+    std::sort(facts.begin(), facts.end(), earlier);
     return facts;
   }
   take(database.run(latestSql(), {qlonglong{making}, static_cast<qlonglong>(limit)}));
   if (facts.size() < limit) {
-    take(database.run(kFactColumns + QStringLiteral("AND v.day IS NULL ORDER BY v.id DESC LIMIT ?"),
+    take(database.run(undatedSql(),
                       {qlonglong{making}, static_cast<qlonglong>(limit - facts.size())}));
   }
   return facts;

@@ -16,6 +16,7 @@ namespace afterbeat::archive {
 
 /// Statements whose plans are worth a test: `?` is the making (and measure, or limit).
 [[nodiscard]] QString latestSql();
+[[nodiscard]] QString undatedSql();
 [[nodiscard]] QString allFactsSql();
 [[nodiscard]] QString columnSql();
 

@@ -19,6 +19,8 @@ using Clock = std::chrono::steady_clock;
 /// From one commit to the next at most.
 constexpr std::chrono::milliseconds kStep{500};
 
+constexpr std::size_t kManyForServer = 1000;
+
 /// A file that is in the archive with all the figures it should have.
 struct Whole {
   fs::path path;
@@ -75,6 +77,7 @@ public:
       work(std::move(jobs));
     }
     report_.cancelled = cancelled();
+    tidy();
     std::sort(report_.refused.begin(), report_.refused.end(),
               [](const RefusedFile& a, const RefusedFile& b) { return a.path < b.path; });
     return std::move(report_);
@@ -82,6 +85,15 @@ public:
 
 private:
   [[nodiscard]] bool cancelled() const { return cancel_ != nullptr && *cancel_; }
+
+  /// PostgreSQL reads columns without their tables once it has looked through what is new, which it
+  /// does by itself some time.
+  void tidy() {
+    if (database_.shared() &&
+        report_.added + report_.changed + report_.computedAgain >= kManyForServer) {
+      database_.run(QStringLiteral("VACUUM (ANALYZE) version, computed, figure, record"));
+    }
+  }
 
   void findWhole() {
     QSqlQuery rows = database_.run(
