@@ -107,7 +107,7 @@ void Database::connect(Access access) {
     finishCutWrite();
   } else {
     // The archive stays one file, to be copied or read from a medium that cannot be written.
-    run(QStringLiteral("PRAGMA journal_mode = TRUNCATE"));
+    run(QStringLiteral("PRAGMA journal_mode = DELETE"));
     run(QStringLiteral("PRAGMA synchronous = FULL"));
     run(QStringLiteral("PRAGMA foreign_keys = ON"));
   }
