@@ -34,7 +34,7 @@ public:
         QRectF(area.left(), y_, area.width(), std::max(4 * size(), area.bottom() - foot - y_));
     placeGutters();
     placeTicks();
-    placeLabels();
+    placeChartLabels(chart_, lettering_, layout_);
     placeFoot();
     placePoints(chart_, layout_);
     sayAmounts();
@@ -259,82 +259,6 @@ private:
       if (two) {
         add(ChartTextRole::note, cut(note, room), {layout_.area.left(), middle + 0.65 * size()});
       }
-    }
-  }
-
-  void placeLabels() {
-    if (chart_.lanes()) {
-      placeTopLabels();
-    } else {
-      placeRightLabels();
-    }
-    double last = -1e9;
-    for (const ChartMark& mark : chart_.dayMarks) {
-      const double wide = std::min(width(mark.label), layout_.plot.width());
-      const double x = std::clamp(layout_.xAt(mark.x) + 0.3 * size(), layout_.plot.left(),
-                                  layout_.area.right() - wide);
-      if (x > last) {
-        add(ChartTextRole::label, cut(mark.label, wide + 1),
-            {x, layout_.plot.top() - 0.4 * size()});
-        last = x + wide + size() / 2;
-      }
-    }
-  }
-
-  void placeTopLabels() {
-    double last = layout_.plot.left() - 1;
-    const auto place = [&](double value, const QString& label) {
-      const double wide = width(label);
-      const double x = std::clamp(layout_.xAt(value), layout_.plot.left(),
-                                  std::max(layout_.plot.left(), layout_.area.right() - wide));
-      if (!label.isEmpty() && x > last) {
-        add(ChartTextRole::label, cut(label, layout_.area.right() - x),
-            {x, layout_.plot.top() - 0.4 * size()});
-        last = x + wide + size() / 2;
-      }
-    };
-    for (const ChartBand& band : chart_.bands) {
-      place(band.from, band.label);
-    }
-    for (const ChartLine& line : chart_.lines) {
-      if (!line.corners.empty()) {
-        place(line.corners.front().x(), line.label);
-      }
-    }
-  }
-
-  void placeRightLabels() {
-    struct Label {
-      double y;
-      QString text;
-    };
-    std::vector<Label> labels;
-    for (const ChartLine& line : chart_.lines) {
-      if (line.label.isEmpty() || line.corners.empty()) {
-        continue;
-      }
-      if (line.labelAtBegin) {
-        const QPointF begin = line.corners.front();
-        add(ChartTextRole::inside, line.label,
-            {layout_.xAt(begin.x()) + 0.3 * size(), layout_.yAt(begin.y(), false) - 0.4 * size()});
-      } else {
-        labels.push_back({layout_.yAt(line.corners.back().y(), false), line.label});
-      }
-    }
-    for (const ChartBand& band : chart_.bands) {
-      if (!band.label.isEmpty()) {
-        labels.push_back({layout_.yAt((band.from + band.to) / 2, false), band.label});
-      }
-    }
-    std::stable_sort(labels.begin(), labels.end(),
-                     [](const Label& a, const Label& b) { return a.y < b.y; });
-    double least = -1e9;
-    for (Label& label : labels) {
-      label.y = std::max(label.y, least);
-      least = label.y + 1.2 * size();
-      add(ChartTextRole::label,
-          cut(label.text, layout_.area.right() - layout_.plot.right() - 0.4 * size()),
-          {layout_.plot.right() + 0.5 * size(), label.y + 0.36 * size()});
     }
   }
 

@@ -82,6 +82,9 @@ struct ChartLayout {
 /// Places the points, or amounts where they would hide each other.
 void placePoints(const Chart& chart, ChartLayout& layout);
 
+/// Places the words of lines, bands and marked days where none lies on another.
+void placeChartLabels(const Chart& chart, const Lettering& lettering, ChartLayout& layout);
+
 /// Breaks a text into lines of at most `width`.
 [[nodiscard]] QStringList wrapped(const QString& text, const Lettering& lettering, double size,
                                   Weight weight, double width);
