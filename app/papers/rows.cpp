@@ -64,6 +64,17 @@ RowsPicture::RowsPicture(const Record& record, const Figures& figures, Translate
     : model_(std::make_shared<const RowsModel>(
           makeRowsModel(record, figures, Words{std::move(translate)}))) {}
 
+RowsPicture RowsPicture::asOneRow(const Interval& stretch) const {
+  auto one = std::make_shared<RowsModel>(*model_);
+  one->covered = one->span.value_or(Interval{stretch.begin, stretch.begin});
+  one->span = stretch;
+  one->rowLength = stretch.length();
+  one->labels = {RowLabel{}};
+  // It says what the rows before this one would show.
+  std::erase_if(one->marks, [](const RowMark& mark) { return mark.kind == MarkKind::deviceOn; });
+  return RowsPicture(std::shared_ptr<const RowsModel>(std::move(one)));
+}
+
 int RowsPicture::rowCount() const {
   return model_->rowCount();
 }

@@ -65,6 +65,10 @@ public:
   /// Keeps what it needs; `record` and `figures` may go.
   RowsPicture(const Record& record, const Figures& figures, Translate translate = {});
 
+  /// The same record as one row over another stretch, of any length and without its label: for
+  /// records under each other. What the record does not cover stays blank.
+  [[nodiscard]] RowsPicture asOneRow(const Interval& stretch) const;
+
   [[nodiscard]] int rowCount() const;
   /// The stretch of time of a row (the last may reach past the window's end).
   [[nodiscard]] Interval row(int index) const;
@@ -93,6 +97,7 @@ public:
 
 private:
   friend class RowsPlaced;
+  explicit RowsPicture(std::shared_ptr<const RowsModel> model) : model_(std::move(model)) {}
   std::shared_ptr<const RowsModel> model_;
 };
 

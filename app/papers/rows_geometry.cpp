@@ -133,7 +133,7 @@ bool oneLineLabels(const RowSizes& sizes, const Lettering& lettering) {
 }
 
 double RowsGeometry::x(const Interval& row, Time t) const {
-  return left + width * seconds(t - row.begin) / seconds(RowsPicture::kRowLength);
+  return left + width * seconds(t - row.begin) / seconds(row.length());
 }
 
 const RowPlace* RowsGeometry::place(int index) const {

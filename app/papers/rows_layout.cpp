@@ -295,8 +295,8 @@ private:
       return std::min(pause.end, row.end) - std::max(pause.begin, row.begin);
     };
     const Duration here = shown(row_);
-    const Interval before{row_.begin - RowsPicture::kRowLength, row_.begin};
-    const Interval after{row_.end, row_.end + RowsPicture::kRowLength};
+    const Interval before{row_.begin - row_.length(), row_.begin};
+    const Interval after{row_.end, row_.end + row_.length()};
     return here > shown(before) && here >= shown(after);
   }
 

@@ -359,13 +359,13 @@ int RowsModel::rowCount() const {
     return 0;
   }
   const auto length = span->length().count();
-  const auto row = RowsPicture::kRowLength.count();
+  const auto row = rowLength.count();
   return static_cast<int>(std::max<std::int64_t>(1, (length + row - 1) / row));
 }
 
 Interval RowsModel::row(int index) const {
-  const Time begin = (span ? span->begin : Time{}) + index * RowsPicture::kRowLength;
-  return {begin, begin + RowsPicture::kRowLength};
+  const Time begin = (span ? span->begin : Time{}) + index * rowLength;
+  return {begin, begin + rowLength};
 }
 
 bool RowsModel::inRow(int index, Time t) const {

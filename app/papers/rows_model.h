@@ -1,6 +1,7 @@
 /// What the rows show, in time and words, before anything has a place on paper.
 #pragma once
 
+#include "app/papers/rows.h"
 #include "app/papers/words.h"
 #include "core/measures/figures.h"
 
@@ -90,6 +91,9 @@ struct RowsModel {
   Words words;
   /// Empty: nothing in the record begins a resuscitation window.
   std::optional<Interval> span;
+  Duration rowLength = RowsPicture::kRowLength;
+  /// What the record covers of `span`; empty: all of it.
+  std::optional<Interval> covered;
   /// The part of it that counts.
   Interval counted;
   std::vector<RowLabel> labels;

@@ -107,7 +107,7 @@ void RowPainter::paintWorking(const std::vector<Interval>& working, bool behind)
 
 void RowPainter::paintAxis() {
   // To the end of all that is drawn, counted or not.
-  const auto at = span(*model_.span);
+  const auto at = span(model_.covered.value_or(*model_.span));
   if (!at) {
     return;
   }
@@ -117,7 +117,7 @@ void RowPainter::paintAxis() {
   painter_.fillRect(QRectF(at->from, y - thick / 2, at->length(), thick), look_.faintInk);
   for (int i = 0; i <= 6; ++i) {
     const double tick = geometry_.left + geometry_.width * i / 6;
-    if (tick <= at->to + 0.01) {
+    if (tick >= at->from - 0.01 && tick <= at->to + 0.01) {
       const double length = geometry_.sizes.small * (i % 3 == 0 ? 0.35 : 0.2);
       painter_.fillRect(QRectF(tick - thick / 2, y, thick, length), look_.faintInk);
     }

@@ -86,8 +86,8 @@ std::optional<Time> RowsPlaced::timeAt(const QPointF& point) const {
     return std::nullopt;
   }
   const double share = (point.x() - geometry.left) / geometry.width;
-  constexpr auto kLength = static_cast<double>(RowsPicture::kRowLength.count());
-  const Time t = model_->row(row->index).begin + Duration{std::llround(share * kLength)};
+  const auto length = static_cast<double>(model_->rowLength.count());
+  const Time t = model_->row(row->index).begin + Duration{std::llround(share * length)};
   return t <= model_->span->end ? std::optional<Time>(t) : std::nullopt;
 }
 
