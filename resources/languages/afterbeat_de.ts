@@ -5188,6 +5188,114 @@
         <source>The signals tell nothing about shocks here: no shock was given, no ECG shows it, or no hints are made from the signals.</source>
         <translation>Die Signale sagen hier nichts über Schocks: Es wurde keiner abgegeben, kein EKG zeigt ihn, oder aus den Signalen werden keine Hinweise gemacht.</translation>
     </message>
+    <message>
+        <source>place not recorded</source>
+        <translation>Ort nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>day not recorded</source>
+        <translation>Tag nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>DRILL</source>
+        <translation>ÜBUNG</translation>
+    </message>
+    <message>
+        <source>SYNTHETIC</source>
+        <translation>SYNTHETISCH</translation>
+    </message>
+    <message>
+        <source>%1 percentage points</source>
+        <translation>%1 Prozentpunkte</translation>
+    </message>
+    <message>
+        <source>the same</source>
+        <translation>gleich</translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation>hier</translation>
+    </message>
+    <message>
+        <source>%1 after</source>
+        <translation>%1 danach</translation>
+    </message>
+    <message>
+        <source>%1 before</source>
+        <translation>%1 davor</translation>
+    </message>
+    <message>
+        <source>no figure</source>
+        <translation>keine Kennzahl</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <translation>%1 weitere</translation>
+    </message>
+    <message>
+        <source>%1 against %2 – better: %3; worse: %4.</source>
+        <translation>%1 gegenüber %2 – besser: %3; schlechter: %4.</translation>
+    </message>
+    <message>
+        <source>collapse</source>
+        <translation>Kollaps</translation>
+    </message>
+    <message>
+        <source>call</source>
+        <translation>Notruf</translation>
+    </message>
+    <message>
+        <source>device arrived</source>
+        <translation>Gerät eingetroffen</translation>
+    </message>
+    <message>
+        <source>first analysis</source>
+        <translation>erste Analyse</translation>
+    </message>
+    <message>
+        <source>first shock</source>
+        <translation>erster Schock</translation>
+    </message>
+    <message>
+        <source>circulation returned</source>
+        <translation>Kreislauf wieder da</translation>
+    </message>
+    <message>
+        <source>A chart is written as .svg, .png or .pdf: choose one of these endings.</source>
+        <translation>Ein Diagramm wird als .svg, .png oder .pdf geschrieben: Wählen Sie eine dieser Endungen.</translation>
+    </message>
+    <message>
+        <source>The chart was not written: %1.</source>
+        <translation>Das Diagramm wurde nicht geschrieben: %1.</translation>
+    </message>
+    <message>
+        <source>nothing begins a resuscitation here</source>
+        <translation>hier beginnt keine Reanimation</translation>
+    </message>
+    <message>
+        <source>compressions not recorded</source>
+        <translation>Kompressionen nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>pauses: %1</source>
+        <translation>Pausen: %1</translation>
+    </message>
+    <message>
+        <source>shocks: %1</source>
+        <translation>Schocks: %1</translation>
+    </message>
+    <message>
+        <source>A report is written as .pdf, .html or .csv: choose one of these endings.</source>
+        <translation>Ein Bericht wird als .pdf, .html oder .csv geschrieben: Wählen Sie eine dieser Endungen.</translation>
+    </message>
+    <message>
+        <source>The report was not written: %1.</source>
+        <translation>Der Bericht wurde nicht geschrieben: %1.</translation>
+    </message>
+    <message>
+        <source>first compressions</source>
+        <translation>erste Kompressionen</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::Appearance</name>
@@ -5214,6 +5322,351 @@
     <message>
         <source>Normal type</source>
         <translation>Normale Schrift</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::BesideCanvas</name>
+    <message>
+        <source>Rows of the records under each other</source>
+        <translation>Zeilen der Aufzeichnungen untereinander</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::BesideName</name>
+    <message>
+        <source>Open record %1</source>
+        <translation>Aufzeichnung %1 öffnen</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::BesidePicture</name>
+    <message>
+        <source>not begun</source>
+        <translation>noch nicht begonnen</translation>
+    </message>
+    <message>
+        <source>nothing more</source>
+        <translation>nichts mehr</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>From %1 to %2 after</source>
+        <translation>Von „%1“ bis %2 danach</translation>
+    </message>
+    <message>
+        <source>From %1 before %2 on</source>
+        <translation>Ab %1 vor „%2“</translation>
+    </message>
+    <message>
+        <source>%1 to %2 after %3</source>
+        <translation>%1 bis %2 nach „%3“</translation>
+    </message>
+    <message>
+        <source>%1 to %2 before %3</source>
+        <translation>%1 bis %2 vor „%3“</translation>
+    </message>
+    <message>
+        <source>%1: nothing here</source>
+        <translation>%1: hier nichts</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::BesideTable</name>
+    <message>
+        <source>Moments, from %1</source>
+        <translation>Zeitpunkte, gezählt ab „%1“</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>Figures, and how they differ from the first</source>
+        <translation>Kennzahlen und ihr Abstand zur ersten</translation>
+    </message>
+    <message>
+        <source>%1, record %2: %3</source>
+        <translation>%1, Aufzeichnung %2: %3</translation>
+    </message>
+    <message>
+        <source>moment or figure</source>
+        <translation>Zeitpunkt oder Kennzahl</translation>
+    </message>
+    <message>
+        <source>record %1</source>
+        <translation>Aufzeichnung %1</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::BesideView</name>
+    <message>
+        <source>Moment at which the records are aligned</source>
+        <translation>Zeitpunkt, an dem die Aufzeichnungen ausgerichtet sind</translation>
+    </message>
+    <message>
+        <source>Length of a row</source>
+        <translation>Länge einer Zeile</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>Aligned at</source>
+        <translation>Ausgerichtet an</translation>
+    </message>
+    <message>
+        <source>A row is</source>
+        <translation>Eine Zeile ist</translation>
+    </message>
+    <message>
+        <source>Moments and figures of the records</source>
+        <translation>Zeitpunkte und Kennzahlen der Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>Align at the next &amp;moment</source>
+        <translation>Am nächsten &amp;Zeitpunkt ausrichten</translation>
+    </message>
+    <message>
+        <source>Next &amp;length of a row</source>
+        <translation>Nächste &amp;Länge einer Zeile</translation>
+    </message>
+    <message>
+        <source>Not in the rows, as %1 is not recorded: %2.</source>
+        <translation>Nicht in den Zeilen, weil „%1“ nicht aufgezeichnet ist: %2.</translation>
+    </message>
+    <message>
+        <source>No moment and no pause that two of them record differs.</source>
+        <translation>Kein Zeitpunkt und keine Pause, die zwei von ihnen aufgezeichnet haben, unterscheidet sich.</translation>
+    </message>
+    <message>
+        <source>These records are of different kinds: what differs may come from that.</source>
+        <translation>Diese Aufzeichnungen sind von verschiedener Art: Unterschiede können daher kommen.</translation>
+    </message>
+    <message>
+        <source>Eight records at most stand side by side. Left out: %1.</source>
+        <translation>Höchstens acht Aufzeichnungen stehen nebeneinander. Weggelassen: %1.</translation>
+    </message>
+    <message>
+        <source>%1 is not among them. %2</source>
+        <translation>%1 ist nicht dabei. %2</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::ChartCanvas</name>
+    <message>
+        <source>Chart</source>
+        <translation>Diagramm</translation>
+    </message>
+    <message>
+        <source>%1 records</source>
+        <translation>%1 Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>and %1 more here</source>
+        <translation>und %1 weitere hier</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::ChartView</name>
+    <message>
+        <source>Kinds are never mixed in one chart; not in this one: %1.</source>
+        <translation>Arten werden in einem Diagramm nie vermischt; nicht in diesem: %1.</translation>
+    </message>
+    <message>
+        <source>No record fits the filter.</source>
+        <translation>Keine Aufzeichnung passt zum Filter.</translation>
+    </message>
+    <message>
+        <source>Kind of records</source>
+        <translation>Art der Aufzeichnungen</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::CompareBusy</name>
+    <message>
+        <source>Reading</source>
+        <translation>Lesen</translation>
+    </message>
+    <message>
+        <source>How much was read</source>
+        <translation>Wie viel gelesen wurde</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::CompareEmpty</name>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleich</translation>
+    </message>
+    <message>
+        <source>Lay two to eight recordings side by side: two drills of one evening, or the same team a year apart. Choose their files, or mark them in the list of a folder.</source>
+        <translation>Legen Sie zwei bis acht Aufzeichnungen nebeneinander: zwei Übungen eines Abends oder dasselbe Team im Abstand eines Jahres. Wählen Sie die Dateien, oder markieren Sie sie in der Liste eines Ordners.</translation>
+    </message>
+    <message>
+        <source>Or look at a whole season of them: where time is lost, whether it is getting better, and which record to look at next. Files are only read, never changed; an archive keeps their figures for the next time.</source>
+        <translation>Oder sehen Sie eine ganze Saison an: wo Zeit verloren geht, ob es besser wird, und welche Aufzeichnung Sie als Nächstes ansehen sollten. Dateien werden nur gelesen, nie geändert; ein Archiv bewahrt ihre Kennzahlen für das nächste Mal.</translation>
+    </message>
+    <message>
+        <source>Archives opened lately:</source>
+        <translation>Zuletzt geöffnete Archive:</translation>
+    </message>
+    <message>
+        <source>Open %1</source>
+        <translation>%1 öffnen</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::ComparePage</name>
+    <message>
+        <source>&amp;Compare many</source>
+        <translation>&amp;Viele vergleichen</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Vergleich</translation>
+    </message>
+    <message>
+        <source>Lay &amp;side by side…</source>
+        <translation>&amp;Nebeneinander legen…</translation>
+    </message>
+    <message>
+        <source>Beside the recording &amp;before this one</source>
+        <translation>Neben die Aufzeichnung &amp;davor legen</translation>
+    </message>
+    <message>
+        <source>Back to the record</source>
+        <translation>Zurück zur Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation>Nebeneinander</translation>
+    </message>
+    <message>
+        <source>Show what lies si&amp;de by side</source>
+        <translation>Zeigen, was neb&amp;eneinander liegt</translation>
+    </message>
+    <message>
+        <source>%1 of %2 recordings were read</source>
+        <translation>%1 von %2 Aufzeichnungen gelesen</translation>
+    </message>
+    <message>
+        <source>%1 records side by side</source>
+        <translation>%1 Aufzeichnungen nebeneinander</translation>
+    </message>
+    <message>
+        <source>Sa&amp;ve the chart…</source>
+        <translation>Diagramm &amp;speichern…</translation>
+    </message>
+    <message>
+        <source>Copy the chart as te&amp;xt</source>
+        <translation>Diagramm als Te&amp;xt kopieren</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>Show the &amp;records</source>
+        <translation>Die &amp;Aufzeichnungen zeigen</translation>
+    </message>
+    <message>
+        <source>Spread</source>
+        <translation>Streuung</translation>
+    </message>
+    <message>
+        <source>Show the s&amp;pread of a figure</source>
+        <translation>Die Streu&amp;ung einer Kennzahl zeigen</translation>
+    </message>
+    <message>
+        <source>Over time</source>
+        <translation>Im Verlauf</translation>
+    </message>
+    <message>
+        <source>Show a figure over &amp;time</source>
+        <translation>Eine Kennzahl im &amp;Verlauf zeigen</translation>
+    </message>
+    <message>
+        <source>Where the time goes</source>
+        <translation>Wo die Zeit bleibt</translation>
+    </message>
+    <message>
+        <source>Show &amp;where the time goes</source>
+        <translation>Zeigen, &amp;wo die Zeit bleibt</translation>
+    </message>
+    <message>
+        <source>Worth a look</source>
+        <translation>Sehenswert</translation>
+    </message>
+    <message>
+        <source>Show what is worth a &amp;look</source>
+        <translation>Zeigen, was sehens&amp;wert ist</translation>
+    </message>
+    <message>
+        <source>Looking for recordings, or asking the archive…</source>
+        <translation>Aufzeichnungen werden gesucht, oder das Archiv wird gefragt…</translation>
+    </message>
+    <message>
+        <source>Taken in: %1 new, %2 changed, %3 known already, %4 that could not be read.</source>
+        <translation>Aufgenommen: %1 neu, %2 geändert, %3 schon bekannt, %4 nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>It was stopped: what was taken in stays, the next time goes on from there.</source>
+        <translation>Es wurde angehalten: Was aufgenommen ist, bleibt; das nächste Mal geht es von dort weiter.</translation>
+    </message>
+    <message>
+        <source>The file of this record is not where it was: %1. Its figures are in the archive all the same.</source>
+        <translation>Die Datei dieser Aufzeichnung ist nicht mehr dort, wo sie war: %1. Ihre Kennzahlen sind trotzdem im Archiv.</translation>
+    </message>
+    <message>
+        <source>Save the chart</source>
+        <translation>Diagramm speichern</translation>
+    </message>
+    <message>
+        <source>Pictures (*.svg *.png *.pdf)</source>
+        <translation>Bilder (*.svg *.png *.pdf)</translation>
+    </message>
+    <message>
+        <source>The chart was copied as text.</source>
+        <translation>Das Diagramm wurde als Text kopiert.</translation>
+    </message>
+    <message>
+        <source>Write a &amp;comparison report…</source>
+        <translation>&amp;Vergleichsbericht schreiben…</translation>
+    </message>
+    <message>
+        <source>Write a comparison report</source>
+        <translation>Vergleichsbericht schreiben</translation>
+    </message>
+    <message>
+        <source>Reports and tables (*.pdf *.html *.csv)</source>
+        <translation>Berichte und Tabellen (*.pdf *.html *.csv)</translation>
+    </message>
+    <message>
+        <source>The report is being written…</source>
+        <translation>Der Bericht wird geschrieben…</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::CompareWays</name>
+    <message>
+        <source>Two to eight recordings to lay side by side</source>
+        <translation>Zwei bis acht Aufzeichnungen zum Nebeneinanderlegen</translation>
+    </message>
+    <message>
+        <source>Recordings (*.resuslog *.hea *.csv *.tsv *.txt);;All files (*)</source>
+        <translation>Aufzeichnungen (*.resuslog *.hea *.csv *.tsv *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Choose two to eight recordings to lay side by side.</source>
+        <translation>Wählen Sie zwei bis acht Aufzeichnungen zum Nebeneinanderlegen.</translation>
+    </message>
+    <message>
+        <source>This folder holds no earlier recording of the same kind and place.</source>
+        <translation>In diesem Ordner ist keine frühere Aufzeichnung derselben Art vom selben Ort.</translation>
     </message>
 </context>
 <context>
@@ -5478,6 +5931,129 @@
     </message>
 </context>
 <context>
+    <name>afterbeat::window::FilterBar</name>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Team</source>
+        <translation>Team</translation>
+    </message>
+    <message>
+        <source>Period</source>
+        <translation>Zeitraum</translation>
+    </message>
+    <message>
+        <source>Had a shock</source>
+        <translation>Mit Schock</translation>
+    </message>
+    <message>
+        <source>Longest pause was</source>
+        <translation>Längste Pause war</translation>
+    </message>
+    <message>
+        <source>Type to filter the records</source>
+        <translation>Aufzeichnungen durch Tippen filtern</translation>
+    </message>
+    <message>
+        <source>Sort by</source>
+        <translation>Sortiert nach</translation>
+    </message>
+    <message>
+        <source>&amp;Filter by typing</source>
+        <translation>Durch Tippen &amp;filtern</translation>
+    </message>
+    <message>
+        <source>Show &amp;all records again</source>
+        <translation>Wieder &amp;alle Aufzeichnungen zeigen</translation>
+    </message>
+    <message>
+        <source>Turn the &amp;order round</source>
+        <translation>Reihenfolge um&amp;drehen</translation>
+    </message>
+    <message>
+        <source>All kinds</source>
+        <translation>Alle Arten</translation>
+    </message>
+    <message>
+        <source>With or without shock</source>
+        <translation>Mit oder ohne Schock</translation>
+    </message>
+    <message>
+        <source>With a shock</source>
+        <translation>Mit Schock</translation>
+    </message>
+    <message>
+        <source>Without a shock</source>
+        <translation>Ohne Schock</translation>
+    </message>
+    <message>
+        <source>Longest pause: any</source>
+        <translation>Längste Pause: alle</translation>
+    </message>
+    <message>
+        <source>All teams</source>
+        <translation>Alle Teams</translation>
+    </message>
+    <message>
+        <source>team not recorded</source>
+        <translation>Team nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>All days</source>
+        <translation>Alle Tage</translation>
+    </message>
+    <message>
+        <source>%1, quarter %2</source>
+        <translation>%1, Quartal %2</translation>
+    </message>
+    <message>
+        <source>Largest or latest first</source>
+        <translation>Größte oder späteste zuerst</translation>
+    </message>
+    <message>
+        <source>Smallest or earliest first</source>
+        <translation>Kleinste oder früheste zuerst</translation>
+    </message>
+    <message>
+        <source>%1 of %2 records; the others do not fit the filter.</source>
+        <translation>%1 von %2 Aufzeichnungen; die anderen passen nicht zum Filter.</translation>
+    </message>
+    <message>
+        <source>Records: %1, all of them.</source>
+        <translation>Aufzeichnungen: %1, alle.</translation>
+    </message>
+    <message>
+        <source>Nothing recorded of what they are sorted by, and therefore last: %1.</source>
+        <translation>Ohne Angabe zu dem, wonach sortiert ist, und deshalb am Ende: %1.</translation>
+    </message>
+    <message>
+        <source>Files that could not be read and are not among them: %1.</source>
+        <translation>Dateien, die nicht gelesen werden konnten und nicht dabei sind: %1.</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Type to filter: site, team, file, day, cause…</source>
+        <translation>Tippen zum Filtern: Ort, Team, Datei, Tag, Grund…</translation>
+    </message>
+    <message>
+        <source>All sites</source>
+        <translation>Alle Orte</translation>
+    </message>
+    <message>
+        <source>site not recorded</source>
+        <translation>Ort nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>No recording that can be read was found here.</source>
+        <translation>Hier wurde keine lesbare Aufzeichnung gefunden.</translation>
+    </message>
+</context>
+<context>
     <name>afterbeat::window::FolderPage</name>
     <message>
         <source>%1 (file date)</source>
@@ -5512,10 +6088,6 @@
         <translation>Die neueste steht oben. Nur die ersten %1 Dateien wurden angesehen; öffnen Sie einen Ordner näher an der Aufzeichnung, um die übrigen zu sehen.</translation>
     </message>
     <message>
-        <source>The newest is at the top. Enter opens it; the files are only read.</source>
-        <translation>Die neueste steht oben. Eingabe öffnet sie; die Dateien werden nur gelesen.</translation>
-    </message>
-    <message>
         <source>empty</source>
         <translation>leer</translation>
     </message>
@@ -5538,6 +6110,10 @@
     <message>
         <source>No recording found</source>
         <translation>Keine Aufzeichnung gefunden</translation>
+    </message>
+    <message>
+        <source>The newest is at the top. Enter opens it; the files are only read. Mark two to eight to lay them side by side.</source>
+        <translation>Die neueste steht oben. Eingabe öffnet sie; die Dateien werden nur gelesen. Markieren Sie zwei bis acht, um sie nebeneinander zu legen.</translation>
     </message>
 </context>
 <context>
@@ -6067,6 +6643,41 @@
         <source>&amp;ECG around shocks</source>
         <translation>&amp;EKG um die Schocks</translation>
     </message>
+    <message>
+        <source>&amp;Compare</source>
+        <translation>V&amp;ergleich</translation>
+    </message>
+    <message>
+        <source>Archives opened latel&amp;y</source>
+        <translation>&amp;Zuletzt geöffnete Archive</translation>
+    </message>
+    <message>
+        <source>Written to %1.</source>
+        <translation>Nach %1 geschrieben.</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::MarkDialog</name>
+    <message>
+        <source>New from here</source>
+        <translation>Neu ab hier</translation>
+    </message>
+    <message>
+        <source>From this day on the chart gets a centre line of its own, and says whether what came after differs clearly from what was before.</source>
+        <translation>Ab diesem Tag bekommt das Diagramm eine eigene Mittellinie und sagt, ob sich das Spätere deutlich vom Früheren unterscheidet.</translation>
+    </message>
+    <message>
+        <source>From this day on</source>
+        <translation>Ab diesem Tag</translation>
+    </message>
+    <message>
+        <source>new training from here</source>
+        <translation>neue Schulung ab hier</translation>
+    </message>
+    <message>
+        <source>What was new</source>
+        <translation>Was neu war</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::MeasuresList</name>
@@ -6128,6 +6739,97 @@
     <message>
         <source>Show the folder</source>
         <translation>Ordner zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::OverTimeView</name>
+    <message>
+        <source>Over time</source>
+        <translation>Im Verlauf</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Kennzahl</translation>
+    </message>
+    <message>
+        <source>Drawn as</source>
+        <translation>Gezeichnet</translation>
+    </message>
+    <message>
+        <source>A point is</source>
+        <translation>Ein Punkt ist</translation>
+    </message>
+    <message>
+        <source>Share of records with a shock</source>
+        <translation>Anteil der Aufzeichnungen mit Schock</translation>
+    </message>
+    <message>
+        <source>as suits the figure</source>
+        <translation>wie es zur Kennzahl passt</translation>
+    </message>
+    <message>
+        <source>along the median (run chart)</source>
+        <translation>entlang der Mitte (Verlaufskarte)</translation>
+    </message>
+    <message>
+        <source>with limits (control chart)</source>
+        <translation>mit Grenzen (Regelkarte)</translation>
+    </message>
+    <message>
+        <source>each record</source>
+        <translation>jede Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>each week</source>
+        <translation>jede Woche</translation>
+    </message>
+    <message>
+        <source>each month</source>
+        <translation>jeder Monat</translation>
+    </message>
+    <message>
+        <source>each quarter</source>
+        <translation>jedes Quartal</translation>
+    </message>
+    <message>
+        <source>each year</source>
+        <translation>jedes Jahr</translation>
+    </message>
+    <message>
+        <source>&amp;New training from here…</source>
+        <translation>&amp;Neue Schulung ab hier…</translation>
+    </message>
+    <message>
+        <source>&amp;Take a mark away…</source>
+        <translation>Markierung weg&amp;nehmen…</translation>
+    </message>
+    <message>
+        <source>&amp;Undo the mark</source>
+        <translation>Markierung &amp;zurücknehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Redo the mark</source>
+        <translation>Markierung wieder&amp;holen</translation>
+    </message>
+    <message>
+        <source>mark</source>
+        <translation>Markierung</translation>
+    </message>
+    <message>
+        <source>mark taken away</source>
+        <translation>Markierung weggenommen</translation>
+    </message>
+    <message>
+        <source>Marked. Shift+Z takes it back.</source>
+        <translation>Markiert. Umschalt+Z nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>Take a mark away</source>
+        <translation>Markierung wegnehmen</translation>
+    </message>
+    <message>
+        <source>Which one?</source>
+        <translation>Welche?</translation>
     </message>
 </context>
 <context>
@@ -6585,6 +7287,194 @@
     </message>
 </context>
 <context>
+    <name>afterbeat::window::SeasonDesk</name>
+    <message>
+        <source>around a shock</source>
+        <translation>um einen Schock</translation>
+    </message>
+    <message>
+        <source>for an analysis</source>
+        <translation>wegen einer Analyse</translation>
+    </message>
+    <message>
+        <source>before the first compressions</source>
+        <translation>vor den ersten Kompressionen</translation>
+    </message>
+    <message>
+        <source>after the last compressions</source>
+        <translation>nach den letzten Kompressionen</translation>
+    </message>
+    <message>
+        <source>for breaths</source>
+        <translation>wegen Beatmungen</translation>
+    </message>
+    <message>
+        <source>for breaths, long</source>
+        <translation>wegen Beatmungen, lang</translation>
+    </message>
+    <message>
+        <source>no reason recorded</source>
+        <translation>kein Grund aufgezeichnet</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::SeasonTable</name>
+    <message>
+        <source>Records</source>
+        <translation>Aufzeichnungen</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::SeasonTableModel</name>
+    <message>
+        <source>not recorded</source>
+        <translation>nicht aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Team</source>
+        <translation>Team</translation>
+    </message>
+    <message>
+        <source>Device</source>
+        <translation>Gerät</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>Id</source>
+        <translation>Kennung</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Made from</source>
+        <translation>Gemacht aus</translation>
+    </message>
+    <message>
+        <source>Had a shock</source>
+        <translation>Mit Schock</translation>
+    </message>
+    <message>
+        <source>Longest pause was</source>
+        <translation>Längste Pause war</translation>
+    </message>
+    <message>
+        <source>Version</source>
+        <translation>Fassung</translation>
+    </message>
+    <message>
+        <source>%1 (changed, version %2)</source>
+        <translation>%1 (geändert, Fassung %2)</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>no pause</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Rows</source>
+        <translation>Zeilen</translation>
+    </message>
+    <message>
+        <source>rows</source>
+        <translation>Zeilen</translation>
+    </message>
+    <message>
+        <source>Sort by this</source>
+        <translation>Danach sortieren</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>A quarter of an hour from edge to edge</source>
+        <translation>Eine Viertelstunde von Rand zu Rand</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::SeasonWays</name>
+    <message>
+        <source>Archives (*.sqlite);;All files (*)</source>
+        <translation>Archive (*.sqlite);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Look through a &amp;folder…</source>
+        <translation>Einen &amp;Ordner durchsehen…</translation>
+    </message>
+    <message>
+        <source>Open an &amp;archive…</source>
+        <translation>Ein A&amp;rchiv öffnen…</translation>
+    </message>
+    <message>
+        <source>Open a shared archive by its ser&amp;vice…</source>
+        <translation>Ein &amp;gemeinsames Archiv über seinen Dienst öffnen…</translation>
+    </message>
+    <message>
+        <source>Take recordings &amp;into an archive…</source>
+        <translation>Aufzeichnungen in ein Archiv auf&amp;nehmen…</translation>
+    </message>
+    <message>
+        <source>Files that could not be &amp;read…</source>
+        <translation>Dateien, die nicht lesbar &amp;waren…</translation>
+    </message>
+    <message>
+        <source>(empty)</source>
+        <translation>(leer)</translation>
+    </message>
+    <message>
+        <source>A folder of recordings to look through</source>
+        <translation>Ein Ordner mit Aufzeichnungen zum Durchsehen</translation>
+    </message>
+    <message>
+        <source>Open an archive</source>
+        <translation>Archiv öffnen</translation>
+    </message>
+    <message>
+        <source>Open a shared archive</source>
+        <translation>Gemeinsames Archiv öffnen</translation>
+    </message>
+    <message>
+        <source>Name of the service in PostgreSQL&apos;s service file (.pg_service.conf); user and password stay in its own files:</source>
+        <translation>Name des Dienstes in der Dienstdatei von PostgreSQL (.pg_service.conf); Benutzer und Kennwort bleiben in dessen eigenen Dateien:</translation>
+    </message>
+    <message>
+        <source>A folder of recordings to take in</source>
+        <translation>Ein Ordner mit Aufzeichnungen zum Aufnehmen</translation>
+    </message>
+    <message>
+        <source>Into which archive? One that is there gains them; another name makes a new one</source>
+        <translation>In welches Archiv? Ein vorhandenes bekommt sie dazu; ein anderer Name legt ein neues an</translation>
+    </message>
+    <message>
+        <source>Files that could not be read</source>
+        <translation>Dateien, die nicht gelesen werden konnten</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Was geschah</translation>
+    </message>
+</context>
+<context>
     <name>afterbeat::window::SheetPreview</name>
     <message>
         <source>Handover sheet as it will be printed</source>
@@ -6636,6 +7526,95 @@
     <message>
         <source>Show what happened</source>
         <translation>Die Ereignisse zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::SpreadView</name>
+    <message>
+        <source>Spread</source>
+        <translation>Streuung</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Kennzahl</translation>
+    </message>
+    <message>
+        <source>Apart by</source>
+        <translation>Getrennt</translation>
+    </message>
+    <message>
+        <source>by team</source>
+        <translation>nach Team</translation>
+    </message>
+    <message>
+        <source>by quarter</source>
+        <translation>nach Quartal</translation>
+    </message>
+    <message>
+        <source>all together</source>
+        <translation>alle zusammen</translation>
+    </message>
+    <message>
+        <source>by site</source>
+        <translation>nach Ort</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::StagesView</name>
+    <message>
+        <source>Where the time goes</source>
+        <translation>Wo die Zeit bleibt</translation>
+    </message>
+    <message>
+        <source>Counted from</source>
+        <translation>Gezählt ab</translation>
+    </message>
+    <message>
+        <source>Drawn as</source>
+        <translation>Gezeichnet</translation>
+    </message>
+    <message>
+        <source>from the call</source>
+        <translation>ab Notruf</translation>
+    </message>
+    <message>
+        <source>stage by stage</source>
+        <translation>Abschnitt für Abschnitt</translation>
+    </message>
+    <message>
+        <source>record by record</source>
+        <translation>Aufzeichnung für Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>from device on</source>
+        <translation>ab Einschalten</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::StandOutView</name>
+    <message>
+        <source>Records worth a look</source>
+        <translation>Sehenswerte Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Why it is worth a look</source>
+        <translation>Warum sie sehenswert ist</translation>
+    </message>
+    <message>
+        <source>The first %1 are listed.</source>
+        <translation>Die ersten %1 sind aufgelistet.</translation>
+    </message>
+    <message>
+        <source>No record stands out, of %1.</source>
+        <translation>Keine Aufzeichnung fällt auf, von %1.</translation>
+    </message>
+    <message>
+        <source>Records that stand out: %1 of %2, those with most reasons first. A reason to look, not a judgement: what happened there may have been right.</source>
+        <translation>Auffällige Aufzeichnungen: %1 von %2, die mit den meisten Gründen zuerst. Ein Grund hinzusehen, kein Urteil: Was dort geschah, kann richtig gewesen sein.</translation>
     </message>
 </context>
 <context>
@@ -7005,6 +7984,10 @@
     <message>
         <source>There is no recording? Type what the device or people said and print the same sheet.</source>
         <translation>Es gibt keine Aufzeichnung? Tragen Sie ein, was das Gerät oder Beteiligte gesagt haben, und drucken Sie dasselbe Blatt.</translation>
+    </message>
+    <message>
+        <source>There are many? Lay some side by side, or look at a whole season of them.</source>
+        <translation>Es sind viele? Legen Sie einige nebeneinander, oder sehen Sie eine ganze Saison an.</translation>
     </message>
 </context>
 <context>

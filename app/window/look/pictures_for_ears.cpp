@@ -25,6 +25,8 @@ QAccessibleInterface* pictureFor(const QString& className, QObject* object) {
       "afterbeat::window::WavesPlot",
       "afterbeat::window::DebriefRowsCanvas",
       "afterbeat::window::SheetPreview",
+      "afterbeat::window::BesideCanvas",
+      "afterbeat::window::ChartCanvas",
   };
   auto* widget = qobject_cast<QWidget*>(object);
   return widget && pictures.contains(className) ? new SpokenPicture(widget) : nullptr;

@@ -86,6 +86,12 @@ void FileActions::closeFile() {
 
 void FileActions::stopReading() {
   session_.cancel();
+  emit stopped();
+}
+
+void FileActions::setOtherWork(bool busy) {
+  otherWork_ = busy;
+  follow();
 }
 
 void FileActions::showNext() {
@@ -139,7 +145,7 @@ void FileActions::follow() {
   const bool ready = session_.state() == Session::State::ready;
   const std::size_t records = session_.hasRecord() ? session_.loaded().file->records.size() : 0;
   close_->setEnabled(ready || session_.state() == Session::State::refused);
-  stop_->setEnabled(session_.state() == Session::State::loading);
+  stop_->setEnabled(session_.state() == Session::State::loading || otherWork_);
   nextFile_->setEnabled(close_->isEnabled());
   previousFile_->setEnabled(close_->isEnabled());
   nextRecord_->setEnabled(ready && session_.loaded().shown + 1 < records);

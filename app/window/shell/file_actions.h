@@ -33,8 +33,12 @@ public:
   /// Open the refused file anyway as a rescue, a drill, a test.
   [[nodiscard]] const QList<QAction*>& madeUp() const { return madeUp_; }
   void fillRecent(QMenu* menu);
+  /// Something else than a recording is being read, which `stop` ends as well.
+  void setOtherWork(bool busy);
 
 signals:
+  /// `stop` was asked for.
+  void stopped();
   void folderChosen(const QString& path);
   /// Another recording is wanted.
   void fileChosen(const QString& path);
@@ -61,6 +65,7 @@ private:
       *previousFile_;
   QList<QAction*> madeUp_, recent_;
   QStringList shelf_;
+  bool otherWork_ = false;
 };
 
 } // namespace afterbeat::window

@@ -1,5 +1,6 @@
 #include "app/window/shell/folder_page.h"
 
+#include "app/window/compare/beside_load.h"
 #include "app/window/look/figure_words.h"
 #include "app/window/look/look.h"
 
@@ -46,6 +47,8 @@ FolderPage::FolderPage(const QList<QAction*>& others, QWidget* parent)
       open_(new QPushButton(tr("Open this recording   (Enter)"), this)),
       list_(new QListWidget(this)) {
   list_->setAccessibleName(tr("Recordings in the folder, newest first"));
+  // Several are marked to be laid side by side.
+  list_->setSelectionMode(QAbstractItemView::ExtendedSelection);
   list_->setTextElideMode(Qt::ElideMiddle);
   list_->setUniformItemSizes(true);
   list_->setSpacing(2);
@@ -117,6 +120,17 @@ QStringList FolderPage::paths() const {
   return all;
 }
 
+QStringList FolderPage::besideChosen() const {
+  QStringList marked;
+  for (int i = 0; i < list_->count(); ++i) {
+    if (list_->item(i)->isSelected()) {
+      marked << list_->item(i)->data(Qt::UserRole).toString();
+    }
+  }
+  const bool shortList = list_->count() <= static_cast<int>(kMostBeside);
+  return marked.size() < 2 && shortList ? paths() : marked;
+}
+
 void FolderPage::show(const FoundRecordings& found) {
   for (const FoundRecording& recording : found.recordings) {
     auto* item = new QListWidgetItem(lineFor(recording), list_);
@@ -135,7 +149,8 @@ void FolderPage::show(const FoundRecordings& found) {
                        ? tr("The newest is at the top. Only the first %1 files were looked at; "
                             "open a folder nearer to the recording to see the others.")
                              .arg(kMostFiles)
-                       : tr("The newest is at the top. Enter opens it; the files are only read."));
+                       : tr("The newest is at the top. Enter opens it; the files are only read. "
+                            "Mark two to eight to lay them side by side."));
   }
   list_->setVisible(count > 0);
   open_->setVisible(count > 0);

@@ -26,6 +26,8 @@ public:
   void lookAt(const QStringList& paths);
   /// The listed paths, as they stand.
   [[nodiscard]] QStringList paths() const;
+  /// The marked ones; all of a short list where fewer than two are marked.
+  [[nodiscard]] QStringList besideChosen() const;
   [[nodiscard]] QPushButton* openButton() const { return open_; }
   [[nodiscard]] QListWidget* list() const { return list_; }
   [[nodiscard]] QString asText() const;

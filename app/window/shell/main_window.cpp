@@ -1,5 +1,7 @@
 #include "app/window/shell/main_window.h"
 
+#include "app/window/compare/compare_page.h"
+#include "app/window/compare/compare_ways.h"
 #include "app/window/debrief/debrief_page.h"
 #include "app/window/debrief/replay.h"
 #include "app/window/figures/headline_strip.h"
@@ -82,6 +84,11 @@ MainWindow::MainWindow()
   buildStatusBar();
   connect(session_, &Session::stateChanged, this, &MainWindow::showPage);
   connect(session_, &Session::recordChanged, this, &MainWindow::showTitle);
+  connect(session_, &Session::recordChanged, this, [this] {
+    if (session_->path() != fromCompare_) {
+      fromCompare_.clear();
+    }
+  });
   connect(session_, &Session::figuresChanged, this, &MainWindow::tellComplete);
   connect(recordPage_, &RecordPage::pictureComplete, this, &MainWindow::pictureComplete);
   // When everything that waited for the picture has had its turn.
@@ -133,14 +140,17 @@ void MainWindow::buildPages() {
   withoutRecording_ = new QAction(tr("Sheet &without a recording…"), this);
   withoutRecording_->setShortcut(QKeySequence::New);
   connect(withoutRecording_, &QAction::triggered, this, &MainWindow::goToTold);
-  welcomePage_ = new WelcomePage(files_->open(), files_->openFolder(), withoutRecording_);
-  loadingPage_ = new LoadingPage(*session_, files_->stop());
-  refusalPage_ = new RefusalPage(*session_, files_->madeUp(), {files_->open(), withoutRecording_});
-  folderPage_ = new FolderPage({files_->open(), files_->openFolder(), withoutRecording_});
   places_ = new PlacesPage(*session_);
   recordPage_ = new RecordPage(*session_, *selection_);
   places_->addPlace(recordPage_, QStringLiteral("record"), tr("Record"), tr("Go to the &record"),
                     Qt::Key_F7);
+  buildCompare();
+  welcomePage_ =
+      new WelcomePage(files_->open(), files_->openFolder(), withoutRecording_, comparePage_->go());
+  loadingPage_ = new LoadingPage(*session_, files_->stop());
+  refusalPage_ = new RefusalPage(*session_, files_->madeUp(), {files_->open(), withoutRecording_});
+  folderPage_ = new FolderPage(
+      {comparePage_->putBeside(), files_->open(), files_->openFolder(), withoutRecording_});
   replay_ = new Replay(*session_, *selection_, this);
   debriefPage_ = new DebriefPage(*session_, *selection_, *replay_);
   places_->addPlace(debriefPage_, QStringLiteral("debrief"), tr("Debrief"),
@@ -149,10 +159,11 @@ void MainWindow::buildPages() {
   handoverPage_ = new HandoverPage(*handover_);
   places_->addPlace(handoverPage_, QStringLiteral("handover"), tr("Handover"),
                     tr("Go to the &handover sheet"), Qt::Key_F9);
+  places_->addWayOut(comparePage_->go());
   toldPage_ = new HandoverPage(*handover_, HandoverPage::Kind::told);
   connect(toldPage_->back(), &QAction::triggered, this, &MainWindow::leaveTold);
-  for (QWidget* page :
-       QList<QWidget*>{welcomePage_, loadingPage_, refusalPage_, folderPage_, places_, toldPage_}) {
+  for (QWidget* page : QList<QWidget*>{welcomePage_, loadingPage_, refusalPage_, folderPage_,
+                                       places_, toldPage_, comparePage_}) {
     pages_->addWidget(page);
   }
   connect(welcomePage_, &WelcomePage::openRecent, this, &MainWindow::openFile);
@@ -239,6 +250,8 @@ void MainWindow::buildMenus() {
   debrief->addActions(replay_->actions());
   debrief->addSeparator();
   debrief->addActions(debriefPage_->actions());
+
+  buildCompareMenu();
 
   QMenu* view = menuBar()->addMenu(tr("&View"));
   view->addMenu(tr("&Colours"))->addActions(appearance_->modeActions());
@@ -341,6 +354,11 @@ void MainWindow::leaveTold() {
 void MainWindow::showPage() {
   switch (session_->state()) {
   case Session::State::empty:
+    if (!fromCompare_.isEmpty()) {
+      fromCompare_.clear();
+      goToCompare();
+      return;
+    }
     welcomePage_->showRecent(remembered::recentFiles());
     pages_->setCurrentWidget(welcomePage_);
     break;
@@ -378,6 +396,10 @@ void MainWindow::tellComplete() {
 }
 
 void MainWindow::showTitle() {
+  if (currentPage() == comparePage_) {
+    setWindowTitle(tr("%1 – Afterbeat").arg(comparePage_->heading()));
+    return;
+  }
   if (currentPage() == toldPage_) {
     setWindowTitle(tr("Without a recording – Afterbeat"));
     return;
@@ -407,7 +429,11 @@ void MainWindow::dropEvent(QDropEvent* event) {
       paths << url.toLocalFile();
     }
   }
-  openFiles(paths);
+  if (currentPage() == comparePage_ && paths.size() > 1) {
+    compareWays_->putBeside(paths);
+  } else {
+    openFiles(paths);
+  }
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

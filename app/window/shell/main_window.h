@@ -10,6 +10,8 @@ class QStackedWidget;
 namespace afterbeat::window {
 
 class Appearance;
+class ComparePage;
+class CompareWays;
 class DebriefPage;
 class ElidedLabel;
 class FigureSettingsActions;
@@ -57,6 +59,7 @@ public:
   [[nodiscard]] HandoverPage* toldPage() const { return toldPage_; }
   [[nodiscard]] QAction* withoutRecording() const { return withoutRecording_; }
   [[nodiscard]] FigureSettingsActions& settings() const { return *settings_; }
+  [[nodiscard]] ComparePage* comparePage() const { return comparePage_; }
   /// What fills the window: a place of the record, or the page that stands there without one.
   [[nodiscard]] QWidget* currentPage() const;
 
@@ -75,6 +78,11 @@ private:
   void buildMenus();
   void buildStatusBar();
   void connectMessages();
+  void buildCompare();
+  void buildCompareMenu();
+  void goToCompare();
+  void openFromCompare(const QString& path);
+  void putBeside();
   void goToTold();
   void leaveTold();
   void showPage();
@@ -99,6 +107,10 @@ private:
   HandoverPage* handoverPage_ = nullptr;
   HandoverPage* toldPage_ = nullptr;
   QAction* withoutRecording_ = nullptr;
+  ComparePage* comparePage_ = nullptr;
+  CompareWays* compareWays_ = nullptr;
+  /// The record that was opened from among many: closing it leads back to them.
+  QString fromCompare_;
   NoticeBar* notices_ = nullptr;
   Toast* toast_ = nullptr;
   /// What stood in the window when the sheet without a recording was asked for.

@@ -1,6 +1,6 @@
 #include "app/window/shell/pages.h"
 
-#include "app/window/look/look.h"
+#include "app/window/look/progress_line.h"
 #include "app/window/session/session.h"
 
 #include <QAction>
@@ -8,7 +8,6 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QPainter>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QTimer>
@@ -82,7 +81,7 @@ void Page::changeEvent(QEvent* event) {
 }
 
 WelcomePage::WelcomePage(QAction* open, QAction* openFolder, QAction* withoutRecording,
-                         QWidget* parent)
+                         QAction* compare, QWidget* parent)
     : Page(parent) {
   addHeading(tr("Open a recording"));
   addSentence(tr("Drop a file or the device's card folder on this window, or open one: an event "
@@ -95,6 +94,8 @@ WelcomePage::WelcomePage(QAction* open, QAction* openFolder, QAction* withoutRec
   addSentence(tr("There is no recording? Type what the device or people said and print the same "
                  "sheet."));
   column_->addWidget(buttonFor(withoutRecording, this), 0, Qt::AlignLeft);
+  addSentence(tr("There are many? Lay some side by side, or look at a whole season of them."));
+  column_->addWidget(buttonFor(compare, this), 0, Qt::AlignLeft);
   recentHeading_ = addSentence(tr("Opened lately:"));
   for (int i = 0; i < kRecentShown; ++i) {
     auto* button = new QPushButton(this);
@@ -119,28 +120,6 @@ void WelcomePage::showRecent(const QStringList& paths) {
     }
   }
 }
-
-namespace {
-
-/// A bar whose ground and filling can be told from the page.
-class ProgressLine final : public QProgressBar {
-public:
-  using QProgressBar::QProgressBar;
-
-protected:
-  void paintEvent(QPaintEvent*) override {
-    const Look look = Look::of(palette(), font());
-    QPainter painter(this);
-    const QRectF frame = QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5);
-    painter.setPen(QPen(look.faintInk, 1));
-    painter.setBrush(look.panel);
-    painter.drawRect(frame);
-    const double share = maximum() > 0 ? static_cast<double>(value()) / maximum() : 0;
-    painter.fillRect(QRectF(2, 2, (width() - 4) * share, height() - 4), look.accent);
-  }
-};
-
-} // namespace
 
 LoadingPage::LoadingPage(Session& session, QAction* stop, QWidget* parent)
     : Page(parent), session_(session), bar_(new ProgressLine(this)), tick_(new QTimer(this)) {

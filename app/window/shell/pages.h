@@ -44,7 +44,7 @@ class WelcomePage final : public Page {
   Q_OBJECT
 
 public:
-  WelcomePage(QAction* open, QAction* openFolder, QAction* withoutRecording,
+  WelcomePage(QAction* open, QAction* openFolder, QAction* withoutRecording, QAction* compare,
               QWidget* parent = nullptr);
   /// Up to four buttons for files opened lately.
   void showRecent(const QStringList& paths);

@@ -61,6 +61,13 @@ void PlacesPage::addToHeader(QWidget* widget) {
   header_->addToEnd(widget);
 }
 
+void PlacesPage::addWayOut(QAction* action) {
+  auto* button = new PlaceButton(action, header_);
+  button->setCheckable(false);
+  button->setAutoExclusive(false);
+  switch_->addWidget(button);
+}
+
 void PlacesPage::goTo(QWidget* place) {
   if (stack_->currentWidget() == place) {
     return;

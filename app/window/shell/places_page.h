@@ -31,6 +31,8 @@ public:
                 const QKeySequence& shortcut);
   /// A widget at the right of the switch, there for every place.
   void addToHeader(QWidget* widget);
+  /// A button at the end of the switch that leads out of the record.
+  void addWayOut(QAction* action);
   /// Goes to a place that was added.
   void goTo(QWidget* place);
   [[nodiscard]] QWidget* place() const;

@@ -1,0 +1,112 @@
+#include "app/window/compare/beside_load.h"
+
+#include "app/window/session/folder.h"
+#include "app/window/session/load.h"
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <QFileInfo>
+
+#include <algorithm>
+
+namespace afterbeat::window {
+
+namespace {
+
+papers::Translate translate() {
+  return [](const char* english) { return QCoreApplication::translate("Papers", english); };
+}
+
+/// All that side by side shows, and none of the samples.
+BesideRecord withoutWaves(const QString& path, const Record& record, const Figures& figures) {
+  auto lean = std::make_shared<Record>();
+  lean->header = record.header;
+  lean->entries = record.entries;
+  lean->seal = record.seal;
+  lean->lastTime = record.lastTime;
+  lean->otherRecordsInFile = record.otherRecordsInFile;
+  lean->lostLines = record.lostLines;
+  return {path, std::move(lean), std::make_shared<const Figures>(figures),
+          std::make_shared<const papers::RowsPicture>(record, figures, translate())};
+}
+
+void sortByBegin(std::vector<BesideRecord>& records) {
+  std::stable_sort(records.begin(), records.end(),
+                   [](const BesideRecord& a, const BesideRecord& b) {
+                     const auto one = wallTimeAt(*a.record, Time{});
+                     const auto other = wallTimeAt(*b.record, Time{});
+                     return one && (!other || one->utc < other->utc);
+                   });
+}
+
+QString sentenceOf(const Refused& refused) {
+  return refused.next.isEmpty() ? refused.happened
+                                : refused.happened + QLatin1Char(' ') + refused.next;
+}
+
+void readOne(const QString& path, const FigureSettings& settings, BesideWatch& watch,
+             Beside& beside) {
+  LoadWatch inner;
+  const auto loaded = load({path, std::nullopt, settings, DeriveMode::automatic, 0}, inner);
+  if (!loaded) {
+    beside.unread.push_back({path, sentenceOf(loaded.error())});
+    return;
+  }
+  for (const LogRecord& read : loaded->file->records) {
+    if (beside.records.size() == kMostBeside) {
+      beside.leftOut << QFileInfo(path).fileName();
+    } else if (!watch.cancelled) {
+      beside.records.push_back(
+          withoutWaves(path, read.record, computeFigures(read.record, settings)));
+    }
+  }
+}
+
+} // namespace
+
+Beside readBeside(const QStringList& paths, const FigureSettings& settings, BesideWatch& watch) {
+  Beside beside;
+  for (const QString& path : paths) {
+    if (watch.cancelled) {
+      break;
+    }
+    if (beside.records.size() == kMostBeside) {
+      beside.leftOut << QFileInfo(path).fileName();
+    } else {
+      readOne(path, settings, watch, beside);
+    }
+    ++watch.done;
+  }
+  sortByBegin(beside.records);
+  return beside;
+}
+
+Beside computeBeside(Beside beside, const FigureSettings& settings) {
+  for (BesideRecord& one : beside.records) {
+    one = withoutWaves(one.path, *one.record, computeFigures(*one.record, settings));
+  }
+  return beside;
+}
+
+QString recordingBefore(const QString& path, const Header& header,
+                        const std::atomic<bool>& cancelled) {
+  const QFileInfo here(path);
+  const FoundRecordings found = findRecordings(here.absolutePath(), cancelled);
+  const auto own = std::find_if(
+      found.recordings.begin(), found.recordings.end(), [&](const FoundRecording& recording) {
+        return QFileInfo(recording.path).absoluteFilePath() == here.absoluteFilePath();
+      });
+  if (own == found.recordings.end() || !own->whenFromRecord) {
+    return {};
+  }
+  // Newest first: the first that fits is the last one before.
+  const auto before =
+      std::find_if(own + 1, found.recordings.end(), [&](const FoundRecording& other) {
+        return other.header && other.whenFromRecord && other.when < own->when &&
+               other.header->kind == header.kind &&
+               (header.site.empty() || other.header->site == header.site);
+      });
+  return before == found.recordings.end() ? QString() : before->path;
+}
+
+} // namespace afterbeat::window

@@ -1,0 +1,59 @@
+#include "app/window/compare/report_writing.h"
+
+#include "app/papers/season/report_page.h"
+#include "app/papers/season/report_pdf.h"
+#include "app/papers/season/season_csv.h"
+
+#include <QCoreApplication>
+#include <QFileInfo>
+#include <QSaveFile>
+
+namespace afterbeat::window {
+
+namespace {
+
+QString tr(const char* english) {
+  return QCoreApplication::translate("afterbeat::window", english);
+}
+
+QByteArray bytesFor(const ReportOrder& order, const QString& ending) {
+  const Season& season = order.source->season();
+  if (ending == QLatin1String("csv")) {
+    QByteArray bytes;
+    papers::writeCsv(season, order.chosen, [&bytes](const std::string& line) {
+      bytes.append(line.data(), static_cast<qsizetype>(line.size()));
+    });
+    return bytes;
+  }
+  papers::ReportSettings settings;
+  settings.language = order.language;
+  settings.steps = order.steps;
+  settings.profile = order.profile;
+  settings.notRead = order.source->refused().size();
+  const auto report = papers::makeSeasonReport(season, order.chosen, settings);
+  return ending == QLatin1String("pdf") ? papers::reportAsPdf(report, QPageSize::A4)
+                                        : papers::reportAsPage(report);
+}
+
+} // namespace
+
+QString writeReport(const ReportOrder& order, const QString& path) {
+  const QString ending = QFileInfo(path).suffix().toLower();
+  if (ending != QLatin1String("pdf") && ending != QLatin1String("html") &&
+      ending != QLatin1String("csv")) {
+    return tr("A report is written as .pdf, .html or .csv: choose one of these endings.");
+  }
+  try {
+    const QByteArray bytes = bytesFor(order, ending);
+    QSaveFile file(path);
+    if (bytes.isEmpty() || !file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() ||
+        !file.commit()) {
+      return tr("The report was not written: %1.").arg(file.errorString());
+    }
+  } catch (const archive::ArchiveFailure& failure) {
+    return QString::fromUtf8(failure.what());
+  }
+  return {};
+}
+
+} // namespace afterbeat::window
