@@ -3,6 +3,8 @@ made up."""
 import json
 import os
 import pathlib
+import shutil
+import subprocess
 
 
 def _write(path, lines):
@@ -71,6 +73,20 @@ def _signals_only(path, log):
             if not any(b'"type":"%s"' % kind in line
                        for kind in (b"compression", b"ventilation", b"cpr", b"rhythm", b"end"))]
     path.write_bytes(b"".join(kept))
+
+
+def seasons(folder, samples, generator):
+    """Folders of many: two drills, eight records, invented seasons with a file that is broken."""
+    drills = sorted(samples.glob("drill-evening-*.resuslog"))
+    for name, chosen in (("two-drills", drills[:2]), ("eight", sorted(samples.glob("*.resuslog")))):
+        (folder / name).mkdir()
+        for path in chosen:
+            shutil.copy(path, folder / name)
+    (folder / "season-0").mkdir()
+    for count in (1, 4, 40):
+        subprocess.run([str(generator), str(folder / f"season-{count}"), "--records", str(count),
+                        "--slow-site", "--training"], check=True)
+    (folder / "season-40" / "broken.resuslog").write_bytes(b"")
 
 
 def make(folder, samples):

@@ -54,7 +54,7 @@ SIGNALS = [
     ("signals-where-nothing-else", ["figures Ctrl+H, 1"]),
 ]
 
-MENUS = [(f"menu-{n}", [f"menu {n}"]) for n in range(1, 8)] + [
+MENUS = [(f"menu-{n}", [f"menu {n}"]) for n in range(1, 9)] + [
     ("menu-1-opened-lately", ["menu 1 1"]),
     ("menu-1-without-a-header", ["menu 1 2"]),
     ("menu-1-sheet", ["menu 1 3"]),
@@ -62,8 +62,8 @@ MENUS = [(f"menu-{n}", [f"menu {n}"]) for n in range(1, 8)] + [
     ("menu-2-pause", ["menu 2 1"]),
     ("menu-2-window-end", ["menu 2 2"]),
     ("menu-2-guideline", ["menu 2 3"]),
-    ("menu-6-colours", ["menu 6 1"]),
-    ("menu-6-language", ["menu 6 2"]),
+    ("menu-7-colours", ["menu 7 1"]),
+    ("menu-7-language", ["menu 7 2"]),
 ]
 
 DIALOGS = [
@@ -98,6 +98,30 @@ WITHOUT_RECORD = [
     ("refused-not-there", ["open {scratch}/not-there.resuslog"]),
     ("refused-empty", ["open {scratch}/empty.resuslog"]),
     ("welcome-again", ["open {sample}", "do Ctrl+W"]),
+]
+
+# Many records: nothing yet, two and eight side by side, seasons of 0, 1, 4 and 40.
+def _season(records, folder):
+    return [(f"compare-{records}-records",
+             ["do C", "do Shift+F", f"answer {{scratch}}/{folder}", "await SeasonTable"]),
+            (f"compare-{records}-spread", ["do Shift+F6"]),
+            (f"compare-{records}-over-time", ["do Shift+F7"]),
+            (f"compare-{records}-where-the-time-goes", ["do Shift+F8"]),
+            (f"compare-{records}-worth-a-look", ["do Shift+F9"])]
+
+
+COMPARE = [
+    ("compare-nothing-yet", ["do C"]),
+    ("compare-two-drills", ["start {scratch}/two-drills", "await FolderPage"]),
+    ("compare-two-drills-beside", ["do Shift+C", "await BesideCanvas"]),
+    ("compare-two-drills-at-the-shock", ["do Shift+A", "do Shift+A", "do Shift+A", "do Shift+A"]),
+    ("compare-two-drills-long-rows", ["do Shift+L"]),
+    ("compare-eight", ["start {scratch}/eight", "await FolderPage"]),
+    ("compare-eight-beside", ["do Shift+C", "await BesideCanvas"]),
+] + _season(0, "season-0") + _season(1, "season-1") + _season(4, "season-4") + _season(40, "season-40") + [
+    ("compare-mark", ["do Shift+F7", "do Shift+T"]),
+    ("compare-unreadable", ["do Shift+W"]),
+    ("compare-and-a-record", ["do Shift+F4", "press Return", "await RecordPage"]),
 ]
 
 # The README's pictures of the window, named as they are in resources/pictures.

@@ -1,5 +1,6 @@
 #include "tests/window/window_fixture.h"
 
+#include "app/window/compare/compare_page.h"
 #include "app/window/shell/help.h"
 #include "app/window/shell/places_page.h"
 
@@ -121,6 +122,14 @@ protected:
       }
     }
     window_.places()->goTo(page_);
+    QSignalSpy shown(window_.comparePage(), &ComparePage::shown);
+    window_.comparePage()->openBeside(
+        {sample("drill-evening-1.resuslog"), sample("drill-evening-2.resuslog")});
+    ASSERT_TRUE(shown.wait(kPatience));
+    window_.comparePage()->go()->trigger();
+    QCoreApplication::processEvents();
+    does("side by side");
+    window_.places()->actions().front()->trigger();
   }
 };
 

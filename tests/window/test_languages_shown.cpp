@@ -2,6 +2,7 @@
 #include "tests/window/pseudo.h"
 #include "tests/window/window_fixture.h"
 
+#include "app/window/compare/compare_page.h"
 #include "app/window/look/elided_label.h"
 #include "app/window/shell/places_page.h"
 
@@ -162,6 +163,14 @@ protected:
       }
     }
     window_.places()->goTo(page_);
+    QSignalSpy shown(window_.comparePage(), &ComparePage::shown);
+    window_.comparePage()->openBeside(
+        {sample("drill-evening-1.resuslog"), sample("drill-evening-2.resuslog")});
+    ASSERT_TRUE(shown.wait(kPatience));
+    window_.comparePage()->go()->trigger();
+    settle();
+    does("side by side");
+    window_.places()->actions().front()->trigger();
   }
 
   static void checkMenu(const QMenu* menu) {
