@@ -231,7 +231,7 @@ TEST_F(SeasonTest, APointOfASpreadIsReachedByKeysAndOpensItsRecord) {
   window_.comparePage()->go()->trigger();
   const QPointF there = *canvas->placeOf(*canvas->current());
   QTest::mouseClick(canvas, Qt::LeftButton, {}, there.toPoint());
-  ASSERT_TRUE(complete.wait(kPatience));
+  EXPECT_TRUE(QTest::qWaitFor([this] { return window_.currentPage() == page_; }, kPatience));
 }
 
 TEST_F(SeasonTest, DrillsAreAChartOfTheirOwn) {

@@ -119,7 +119,8 @@ OverTimeView::OverTimeView(SeasonDesk& desk, QWidget* parent)
   make(tr("&Take a mark away…"), Qt::SHIFT | Qt::Key_D, &OverTimeView::askUnmark);
   make(tr("&Undo the mark"), Qt::SHIFT | Qt::Key_Z, [this] { undo_->undo(); });
   make(tr("&Redo the mark"), Qt::SHIFT | Qt::Key_Y, [this] { undo_->redo(); });
-  connect(undo_, &QUndoStack::indexChanged, this, &OverTimeView::follow);
+  // Through the canvas, which goes before the stack does: that tells of its end as well.
+  connect(undo_, &QUndoStack::indexChanged, canvas(), [this] { follow(); });
   connect(&desk, &SeasonDesk::sourceChanged, this, &OverTimeView::load);
   follow();
 }

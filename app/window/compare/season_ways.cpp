@@ -62,7 +62,7 @@ SeasonWays::SeasonWays(SeasonDesk& desk, QWidget* window)
   connect(broken_, &QAction::triggered, this, &SeasonWays::showBroken);
   for (int i = 0; i < kRecent; ++i) {
     auto* action = new QAction(this);
-    action->setShortcut(QKeySequence(QStringLiteral("Ctrl+B, %1").arg(i + 1)));
+    action->setShortcut(QKeySequence(QStringLiteral("Ctrl+K, %1").arg(i + 1)));
     connect(action, &QAction::triggered, this,
             [this, action] { openTyped(action->data().toString()); });
     recent_ << action;
