@@ -80,6 +80,7 @@ Database::Database(const ArchivePlace& place, Access access) : place_(place), na
 }
 
 Database::~Database() {
+  kept_.clear();
   database_.close();
   database_ = QSqlDatabase();
   QSqlDatabase::removeDatabase(name_);
@@ -168,6 +169,26 @@ QSqlQuery Database::run(const QString& sql, const QVariantList& values) {
   }
   execute(query);
   return query;
+}
+
+QSqlQuery& Database::again(const QString& sql, const QVariantList& values) {
+  auto at = kept_.find(sql);
+  if (at == kept_.end()) {
+    at = kept_.emplace(sql, prepared(sql)).first;
+  }
+  QSqlQuery& query = at->second;
+  for (int i = 0; i < values.size(); ++i) {
+    query.bindValue(i, values[i]);
+  }
+  execute(query);
+  return query;
+}
+
+QVariant Database::valueAgain(const QString& sql, const QVariantList& values) {
+  QSqlQuery& query = again(sql, values);
+  QVariant value = query.next() ? query.value(0) : QVariant();
+  query.finish(); // else it would go on reading
+  return value;
 }
 
 QVariant Database::value(const QString& sql, const QVariantList& values) {

@@ -8,6 +8,7 @@
 #include <QVariant>
 
 #include <functional>
+#include <map>
 
 namespace afterbeat::archive {
 
@@ -31,6 +32,11 @@ public:
   [[nodiscard]] bool shared() const { return place_.shared; }
   /// Runs one statement with values for its `?`, in order.
   QSqlQuery run(const QString& sql, const QVariantList& values = {});
+  /// The same by a statement that stays prepared: for what is run for each of many records. The
+  /// result holds until the same words are run again.
+  QSqlQuery& again(const QString& sql, const QVariantList& values);
+  /// The first value of the first row of it; invalid where there is none.
+  [[nodiscard]] QVariant valueAgain(const QString& sql, const QVariantList& values);
   /// A statement to be run often.
   [[nodiscard]] QSqlQuery prepared(const QString& sql);
   /// Runs a prepared statement.
@@ -51,6 +57,7 @@ private:
   ArchivePlace place_;
   QString name_;
   QSqlDatabase database_;
+  std::map<QString, QSqlQuery> kept_;
   bool inTransaction_ = false;
 };
 

@@ -39,6 +39,8 @@ QVariant dayNumber(const RecordFacts& facts) {
 
 } // namespace
 
+// In statements here the plus keeps databases from looking through all newest versions by the index
+// of `current` for the few of one record.
 Store::Store(Database& database, const std::vector<Making>& makings, bool keepBytes)
     : database_(database), makings_(makings), measures_(measureNumbers(database)),
       keepBytes_(keepBytes) {}
@@ -48,41 +50,42 @@ std::int64_t Store::recordFor(const TakenFile& file, const TakenRecord& record) 
   QString name = text(facts.id);
   if (name.isEmpty()) {
     // Without an id of its own a record is known by where it is.
-    const QVariant same =
-        database_.value(QStringLiteral("SELECT record_id FROM version WHERE path = ? AND part = ? "
-                                       "ORDER BY number DESC LIMIT 1"),
-                        {text(file.path.string()), record.part});
+    const QVariant same = database_.valueAgain(
+        QStringLiteral("SELECT record_id FROM version WHERE path = ? AND part = ? "
+                       "ORDER BY number DESC LIMIT 1"),
+        {text(file.path.string()), record.part});
     if (same.isValid()) {
       return same.toLongLong();
     }
     name = QStringLiteral("sha256:%1/%2").arg(text(file.sha256)).arg(record.part);
   }
-  database_.run(
+  database_.again(
       QStringLiteral("INSERT INTO record (name) VALUES (?) ON CONFLICT (name) DO NOTHING"), {name});
-  return database_.value(QStringLiteral("SELECT id FROM record WHERE name = ?"), {name})
+  return database_.valueAgain(QStringLiteral("SELECT id FROM record WHERE name = ?"), {name})
       .toLongLong();
 }
 
 bool Store::takenBack(std::int64_t owner, std::int64_t version, const TakenFile& file) {
-  const QVariant there = database_.value(
-      QStringLiteral("SELECT path FROM version WHERE record_id = ? AND current = 1"),
+  const QVariant there = database_.valueAgain(
+      QStringLiteral("SELECT path FROM version WHERE record_id = ? AND +current = 1"),
       {qlonglong{owner}});
   if (there.toString() != text(file.path.string())) {
     return false;
   }
-  database_.run(QStringLiteral("UPDATE version SET current = CASE WHEN id = ? THEN 1 ELSE 0 END "
-                               "WHERE record_id = ?"),
-                {qlonglong{version}, qlonglong{owner}});
+  database_.again(QStringLiteral("UPDATE version SET current = CASE WHEN id = ? THEN 1 ELSE 0 END "
+                                 "WHERE record_id = ?"),
+                  {qlonglong{version}, qlonglong{owner}});
   return true;
 }
 
 void Store::moved(const std::string& sha256, const std::filesystem::path& to) {
-  database_.run(QStringLiteral("UPDATE version SET path = ?, file = ? WHERE sha256 = ?"),
-                {text(to.string()), text(to.filename().string()), text(sha256)});
+  database_.again(QStringLiteral("UPDATE version SET path = ?, file = ? WHERE sha256 = ?"),
+                  {text(to.string()), text(to.filename().string()), text(sha256)});
 }
 
+// `+current`: the planner must go by the record; by `current` it would look through all of them.
 Store::Place Store::versionFor(const TakenFile& file, const TakenRecord& record) {
-  QSqlQuery known = database_.run(
+  QSqlQuery& known = database_.again(
       QStringLiteral("SELECT id, record_id, current FROM version WHERE sha256 = ? AND part = ?"),
       {text(file.sha256), record.part});
   if (known.next()) {
@@ -91,17 +94,19 @@ Store::Place Store::versionFor(const TakenFile& file, const TakenRecord& record)
     known.finish();
     return {version, !current && takenBack(owner, version, file) ? Stored::changed : Stored::known};
   }
+  known.finish();
   const RecordFacts& facts = record.figures.front().facts;
   const std::int64_t owner = recordFor(file, record);
-  const int number = 1 + database_
-                             .value(QStringLiteral("SELECT coalesce(max(number), 0) FROM version "
-                                                   "WHERE record_id = ?"),
-                                    {qlonglong{owner}})
-                             .toInt();
-  database_.run(
-      QStringLiteral("UPDATE version SET current = 0 WHERE record_id = ? AND current = 1"),
+  const int number =
+      1 + database_
+              .valueAgain(QStringLiteral("SELECT coalesce(max(number), 0) FROM version "
+                                         "WHERE record_id = ?"),
+                          {qlonglong{owner}})
+              .toInt();
+  database_.again(
+      QStringLiteral("UPDATE version SET current = 0 WHERE record_id = ? AND +current = 1"),
       {qlonglong{owner}});
-  database_.run(
+  database_.again(
       QStringLiteral("INSERT INTO version (record_id, number, current, sha256, part, path, file, "
                      "day, kind, site, team, device, synthetic, taken_in) "
                      "VALUES (?, ?, 1, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
@@ -111,11 +116,11 @@ Store::Place Store::versionFor(const TakenFile& file, const TakenRecord& record)
        QDateTime::currentDateTimeUtc().toString(Qt::ISODate)});
   const std::int64_t version =
       database_
-          .value(QStringLiteral("SELECT id FROM version WHERE sha256 = ? AND part = ?"),
-                 {text(file.sha256), record.part})
+          .valueAgain(QStringLiteral("SELECT id FROM version WHERE sha256 = ? AND part = ?"),
+                      {text(file.sha256), record.part})
           .toLongLong();
-  database_.run(QStringLiteral("INSERT INTO sketch VALUES (?, ?)"),
-                {qlonglong{version}, raw(record.sketch)});
+  database_.again(QStringLiteral("INSERT INTO sketch VALUES (?, ?)"),
+                  {qlonglong{version}, raw(record.sketch)});
   return {version, number == 1 ? Stored::added : Stored::changed};
 }
 
@@ -136,7 +141,7 @@ void Store::putCells(std::int64_t making, std::int64_t version, const TakenFigur
                            : QVariant(QMetaType::fromType<double>()));
   }
   if (!sql.isEmpty()) {
-    database_.run(sql, values);
+    database_.again(sql, values);
   }
 }
 
@@ -146,8 +151,9 @@ void Store::putFigures(std::int64_t version, const TakenRecord& record) {
     const RecordFacts& facts = record.figures[i].facts;
     const bool there =
         database_
-            .value(QStringLiteral("SELECT 1 FROM computed WHERE making_id = ? AND version_id = ?"),
-                   key)
+            .valueAgain(
+                QStringLiteral("SELECT 1 FROM computed WHERE making_id = ? AND version_id = ?"),
+                key)
             .isValid();
     if (there) {
       continue;
@@ -157,11 +163,11 @@ void Store::putFigures(std::int64_t version, const TakenRecord& record) {
     const QVariant cause = facts.longestPauseCause
                                ? QVariant(text(std::string(name(*facts.longestPauseCause))))
                                : QVariant(QMetaType::fromType<QString>());
-    database_.run(QStringLiteral("INSERT INTO computed (making_id, version_id, evidence, "
-                                 "had_shock, longest_cause, setting_differs) "
-                                 "VALUES (?, ?, ?, ?, ?, ?)"),
-                  key + QVariantList{text(std::string(name(facts.evidence))), shock, cause,
-                                     facts.settingDiffers ? 1 : 0});
+    database_.again(QStringLiteral("INSERT INTO computed (making_id, version_id, evidence, "
+                                   "had_shock, longest_cause, setting_differs) "
+                                   "VALUES (?, ?, ?, ?, ?, ?)"),
+                    key + QVariantList{text(std::string(name(facts.evidence))), shock, cause,
+                                       facts.settingDiffers ? 1 : 0});
     putCells(makings_[i].id, version, record.figures[i]);
   }
 }
@@ -173,20 +179,21 @@ Stored Store::put(const TakenFile& file) {
     stored = place.stored == Stored::known ? stored : place.stored;
     putFigures(place.version, record);
     if (keepBytes_ && !file.bytes.empty()) {
-      database_.run(QStringLiteral("INSERT INTO content VALUES (?, ?) "
-                                   "ON CONFLICT (version_id) DO NOTHING"),
-                    {qlonglong{place.version}, raw(file.bytes)});
+      database_.again(QStringLiteral("INSERT INTO content VALUES (?, ?) "
+                                     "ON CONFLICT (version_id) DO NOTHING"),
+                      {qlonglong{place.version}, raw(file.bytes)});
     }
   }
-  database_.run(QStringLiteral("DELETE FROM refused WHERE path = ?"), {text(file.path.string())});
+  database_.again(QStringLiteral("DELETE FROM refused WHERE path = ?"), {text(file.path.string())});
   return stored;
 }
 
 void Store::putRefused(const std::filesystem::path& path, const std::string& sha256,
                        const std::string& sentence) {
-  database_.run(QStringLiteral("INSERT INTO refused VALUES (?, ?, ?) ON CONFLICT (path) DO UPDATE "
-                               "SET sha256 = excluded.sha256, sentence = excluded.sentence"),
-                {text(path.string()), text(sha256), text(sentence)});
+  database_.again(
+      QStringLiteral("INSERT INTO refused VALUES (?, ?, ?) ON CONFLICT (path) DO UPDATE "
+                     "SET sha256 = excluded.sha256, sentence = excluded.sentence"),
+      {text(path.string()), text(sha256), text(sentence)});
 }
 
 } // namespace afterbeat::archive

@@ -122,15 +122,15 @@ bool serverInstalled() {
   return !programs().empty() && (geteuid() != 0 || serverUser() != nullptr);
 }
 
-Server& Server::running() {
-  static Server server;
+Server& Server::running(bool safely) {
+  static Server server(safely);
   return server;
 }
 
-Server::Server() : port_(freePort()), outer_(findOuterAddress()) {
+Server::Server(bool safely) : port_(freePort()), outer_(findOuterAddress()) {
   const fs::path folder = folder_.path().toStdString();
   fs::permissions(folder, fs::perms::others_exec | fs::perms::group_exec, fs::perm_options::add);
-  start();
+  start(safely);
   const auto service = [this](const char* name, const char* database) {
     return fmt::format("[{0}]\nhost=127.0.0.1\nport={1}\ndbname={2}\nuser={0}\n", name, port_,
                        database);
@@ -146,7 +146,7 @@ Server::Server() : port_(freePort()), outer_(findOuterAddress()) {
   makeRoles();
 }
 
-void Server::start() {
+void Server::start(bool safely) {
   const fs::path folder = folder_.path().toStdString(), data = folder / "data";
   fs::create_directory(data);
   fs::permissions(data, fs::perms::owner_all);
@@ -176,7 +176,7 @@ void Server::start() {
         {QStringLiteral("-D"), where, QStringLiteral("-p"), QString::number(port_),
          QStringLiteral("-c"), QString::fromStdString(listen), QStringLiteral("-c"),
          QStringLiteral("unix_socket_directories="), QStringLiteral("-c"),
-         QStringLiteral("fsync=off")});
+         safely ? QStringLiteral("fsync=on") : QStringLiteral("fsync=off")});
   QByteArray said;
   while (!said.contains("ready to accept connections")) {
     if (!process_.waitForReadyRead(120'000)) {

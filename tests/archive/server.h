@@ -21,7 +21,8 @@ namespace afterbeat::archive::testing {
 /// only.
 class Server {
 public:
-  [[nodiscard]] static Server& running();
+  /// `safely`: writes are on the disk before they count, as outside tests; the first call decides.
+  [[nodiscard]] static Server& running(bool safely = false);
   ~Server();
   Server(const Server&) = delete;
   Server& operator=(const Server&) = delete;
@@ -35,8 +36,8 @@ public:
   void addService(const std::string& lines);
 
 private:
-  Server();
-  void start();
+  explicit Server(bool safely);
+  void start(bool safely);
   void makeRoles();
 
   QTemporaryDir folder_;

@@ -1,0 +1,181 @@
+/// What an archive of many records costs, as JSON in milliseconds, MiB and bytes for a record.
+///   bench_archive make FILE RECORDS        fills a new archive with a made-up season
+///   bench_archive look FILE                opens it, first page, everything
+///   bench_archive take FILE FOLDER         takes a folder in
+///   bench_archive server RECORDS FOLDER    the same three on a PostgreSQL server of its own
+#include "tests/archive/server.h"
+
+#include "app/archive/season_rows.h"
+#include "app/archive/store.h"
+#include "app/archive/take_in.h"
+#include "core/bytes/digest.h"
+#include "core/compare/filter.h"
+#include "core/compare/order.h"
+#include "core/compare/spread.h"
+#include "samples/season/made_season.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <cstring>
+
+#include <sys/resource.h>
+
+#include <fmt/format.h>
+
+using namespace afterbeat;
+using namespace afterbeat::archive;
+
+namespace {
+
+double ms(const std::function<void()>& work) {
+  const auto begin = std::chrono::steady_clock::now();
+  work();
+  return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin)
+      .count();
+}
+
+double peakMib() {
+  rusage usage{};
+  getrusage(RUSAGE_SELF, &usage);
+  return static_cast<double>(usage.ru_maxrss) / 1024;
+}
+
+template <typename T>
+T must(Expected<T> value) {
+  if (!value) {
+    throw ArchiveFailure(value.error().sentence);
+  }
+  return std::move(*value);
+}
+
+TakenFile fileOf(const Season& season, std::size_t i) {
+  const RecordFacts& facts = season.records[i];
+  TakenFile file;
+  file.path = "/srv/season/" + std::to_string(i) + "/" + facts.file;
+  file.sha256 = sha256Hex(facts.id + facts.file + std::to_string(i));
+  TakenRecord& record = file.records.emplace_back();
+  record.sketch.assign(60, 'x'); // as long as that of a usual rescue
+  TakenFigures& figures = record.figures.emplace_back();
+  figures.facts = facts;
+  for (std::size_t m = 0; m < figures.cells.size(); ++m) {
+    figures.cells[m] = season.column(static_cast<MeasureId>(m))[i];
+  }
+  return file;
+}
+
+void make(const ArchivePlace& place, std::size_t records) {
+  samples::SeasonPlan plan;
+  plan.records = records;
+  plan.firstDay = std::chrono::year(2006) / 1 / 1;
+  const samples::MadeSeason made(plan);
+  const Season season = made.season();
+  std::ignore = must(Archive::openOrCreate(place));
+  Database database(place, Access::write);
+  std::vector<Making> makings;
+  database.inOne([&] { makings = makingsToCompute(database); });
+  for (std::size_t from = 0; from < records; from += 1000) {
+    database.inOne([&] {
+      Store store(database, makings, false);
+      for (std::size_t i = from; i < std::min(from + 1000, records); ++i) {
+        store.put(fileOf(season, i));
+      }
+    });
+  }
+  if (place.shared) {
+    database.run(QStringLiteral("VACUUM (ANALYZE) version, computed, figure, record"));
+  }
+}
+
+std::string look(const ArchivePlace& place) {
+  std::optional<Archive> archive;
+  const double first = ms([&] {
+    archive = must(Archive::open(place));
+    std::vector<std::int64_t> numbers;
+    for (const RecordFacts& one : must(archive->latest(100))) {
+      numbers.push_back(one.number);
+    }
+    std::ignore = must(archive->sketches(numbers));
+  });
+  Season season;
+  const double facts = ms([&] { season = must(archive->season()); });
+  std::vector<double> columns;
+  for (std::size_t m = 0; m < static_cast<std::size_t>(MeasureId::count_); ++m) {
+    columns.push_back(ms([&] { std::ignore = season.column(static_cast<MeasureId>(m)); }));
+  }
+  Chosen chosen = everything(season);
+  Filter filter;
+  filter.words = "north rescue";
+  const double filtered = ms([&] { std::ignore = matching(season, filter); });
+  const double sorted = ms([&] { sortBy(season, chosen, Order{MeasureId::longestPause, true}); });
+  const Chosen rescues = ofKind(season, chosen, RecordKind::rescue);
+  const double chart = ms([&] {
+    std::ignore = spread(season, rescues, MeasureId::chestCompressionFraction, GroupBy::site);
+  });
+  std::sort(columns.begin(), columns.end());
+  return fmt::format("\"records\": {}, \"first_page_ms\": {:.1f}, \"facts_ms\": {:.1f}, "
+                     "\"column_ms\": {:.1f}, \"slowest_column_ms\": {:.1f}, \"filter_ms\": {:.1f}, "
+                     "\"sort_ms\": {:.1f}, \"chart_ms\": {:.1f}, \"peak_mib\": {:.1f}",
+                     season.records.size(), first, facts, columns[columns.size() / 2],
+                     columns.back(), filtered, sorted, chart, peakMib());
+}
+
+std::string take(const ArchivePlace& place, const char* folder) {
+  const Archive archive = must(Archive::openOrCreate(place));
+  TakeInOrder order;
+  order.sources = {folder};
+  TakeInReport report;
+  const double first = ms([&] { report = must(takeIn(archive, order)); });
+  const std::size_t added = report.added;
+  const double again = ms([&] { report = must(takeIn(archive, order)); });
+  return fmt::format("\"added\": {}, \"take_ms\": {:.1f}, \"known\": {}, \"again_ms\": {:.1f}",
+                     added, first, report.known, again);
+}
+
+std::string server(std::size_t records, const char* folder) {
+  archive::testing::Server& running = archive::testing::Server::running(true);
+  const ArchivePlace place{true, "season_keeper"};
+  running.empty();
+  make(place, records);
+  std::string said = look(place);
+  {
+    Database database(place, Access::read);
+    QSqlQuery table = database.run(QStringLiteral(
+        "SELECT relname, pg_relation_size(oid), pg_indexes_size(oid) FROM pg_class WHERE "
+        "relkind = 'r' AND relname IN ('figure', 'version', 'record', 'computed', 'sketch')"));
+    while (table.next()) {
+      for (const int i : {1, 2}) {
+        said += fmt::format(", \"{}_{}_bytes\": {:.0f}", table.value(0).toString().toStdString(),
+                            i == 1 ? "rows" : "index",
+                            table.value(i).toDouble() / static_cast<double>(records));
+      }
+    }
+  }
+  running.empty();
+  return said + ", " + take(place, folder);
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+  const QCoreApplication app(argc, argv);
+  const std::string what =
+      argc == 4 || (argc == 3 && std::strcmp(argv[1], "look") == 0) ? argv[1] : "";
+  std::string said;
+  if (what == "make") {
+    make({false, argv[2]}, std::stoul(argv[3]));
+  } else if (what == "look") {
+    said = look({false, argv[2]});
+  } else if (what == "take") {
+    said = take({false, argv[2]}, argv[3]);
+  } else if (what == "server") {
+    said = server(std::stoul(argv[2]), argv[3]);
+  } else {
+    std::fputs("bench_archive make|look|take|server ...\n", stderr);
+    return 2;
+  }
+  std::printf("{%s}\n", said.c_str());
+  return 0;
+}
