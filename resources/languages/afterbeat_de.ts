@@ -5599,7 +5599,7 @@
     </message>
     <message>
         <source>Worth a look</source>
-        <translation>Sehenswert</translation>
+        <translation>Näher ansehen</translation>
     </message>
     <message>
         <source>Show what is worth a &amp;look</source>
@@ -7594,7 +7594,7 @@
     <name>afterbeat::window::StandOutView</name>
     <message>
         <source>Records worth a look</source>
-        <translation>Sehenswerte Aufzeichnungen</translation>
+        <translation>Aufzeichnungen, die einen näheren Blick lohnen</translation>
     </message>
     <message>
         <source>Record</source>

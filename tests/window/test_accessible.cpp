@@ -145,6 +145,13 @@ TEST_F(Accessible, EveryControlOfEveryPlaceHasANameAndARole) {
 TEST_F(Accessible, EveryControlIsReachedByKeys) {
   open(sample("ferry-terminal.resuslog"));
   inEveryPlace([&](const QString& where) { checkReach(where); });
+  QSignalSpy shown(window_.comparePage(), &ComparePage::shown);
+  window_.comparePage()->openBeside(
+      {sample("drill-evening-1.resuslog"), sample("drill-evening-2.resuslog")});
+  ASSERT_TRUE(shown.wait(kPatience));
+  window_.comparePage()->go()->trigger();
+  QCoreApplication::processEvents();
+  checkReach("side by side");
 }
 
 TEST_F(Accessible, EveryControlOfEveryDialogHasANameAndARole) {

@@ -11,6 +11,7 @@
 #include <QComboBox>
 #include <QEvent>
 #include <QFileInfo>
+#include <QFocusEvent>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -95,7 +96,6 @@ BesideView::BesideView(Session& session, QWidget* parent)
   layout->setSpacing(0);
   layout->addLayout(head);
   layout->addWidget(parts_, 1);
-  setFocusProxy(canvas_);
   setTabOrder(alignment_, rowLength_);
   setTabOrder(rowLength_, canvas_);
   setTabOrder(canvas_, table_);
@@ -120,6 +120,10 @@ BesideView::BesideView(Session& session, QWidget* parent)
     }
   });
   restyle();
+}
+
+void BesideView::focusInEvent(QFocusEvent* event) {
+  canvas_->setFocus(event->reason());
 }
 
 BesideView::~BesideView() {

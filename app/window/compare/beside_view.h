@@ -56,6 +56,8 @@ signals:
 
 protected:
   void changeEvent(QEvent* event) override;
+  /// The picture takes the keys; a focus proxy would hide what stands before it from Tab.
+  void focusInEvent(QFocusEvent* event) override;
 
 private:
   void start(int files, std::function<Beside(BesideWatch&)> work);

@@ -49,6 +49,11 @@ StandOutView::Found StandOutView::find(const SharedSource& source, const Chosen&
   try {
     const auto all = worthALook(source->season(), chosen, profile);
     found.all = all.size();
+    if (const auto usual = usualHere(source->season(), chosen, profile)) {
+      for (const Saying& saying : *usual) {
+        found.usual << papers::said(saying, words());
+      }
+    }
     for (std::size_t i = 0; i < std::min(all.size(), kMostShown); ++i) {
       const RecordFacts& facts = source->season().records[all[i].place];
       Line line;
@@ -85,7 +90,8 @@ void StandOutView::deliver(const Found& found) {
   if (!found.refusal.isEmpty()) {
     sentence_->setText(found.refusal);
   } else if (found.all == 0) {
-    sentence_->setText(tr("No record stands out, of %1.").arg(number(found.of)));
+    const QString none = tr("No record stands out, of %1.").arg(number(found.of));
+    sentence_->setText((QStringList{none} + found.usual).join(QLatin1Char('\n')));
   } else {
     QString text =
         tr("Records that stand out: %1 of %2, those with most reasons first. A reason to look, "
@@ -94,7 +100,7 @@ void StandOutView::deliver(const Found& found) {
     if (found.all > found.lines.size()) {
       text += QLatin1Char(' ') + tr("The first %1 are listed.").arg(number(found.lines.size()));
     }
-    sentence_->setText(text);
+    sentence_->setText((QStringList{text} + found.usual).join(QLatin1Char('\n')));
   }
   list_->clear();
   QList<QTreeWidgetItem*> items;

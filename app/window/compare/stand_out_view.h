@@ -40,6 +40,8 @@ private:
   struct Found {
     std::vector<Line> lines;
     std::size_t all = 0, of = 0;
+    /// What holds for so many records that it names none.
+    QStringList usual;
     QString refusal;
   };
   [[nodiscard]] static Found find(const SharedSource& source, const Chosen& chosen,
