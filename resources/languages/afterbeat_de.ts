@@ -6017,6 +6017,10 @@
         <translation>Kleinste oder früheste zuerst</translation>
     </message>
     <message>
+        <source>Records: %1. They are being sorted…</source>
+        <translation>Aufzeichnungen: %1. Sie werden sortiert …</translation>
+    </message>
+    <message>
         <source>%1 of %2 records; the others do not fit the filter.</source>
         <translation>%1 von %2 Aufzeichnungen; die anderen passen nicht zum Filter.</translation>
     </message>

@@ -274,6 +274,12 @@ QString FilterBar::sentence() const {
     return window::words().number(static_cast<double>(count));
   };
   const std::size_t all = desk_.source()->season().records.size();
+  if (desk_.arranged().source != desk_.source()) {
+    return tr("Records: %1. They are being sorted…").arg(number(all));
+  }
+  if (!desk_.arranged().trouble.isEmpty()) {
+    return desk_.arranged().trouble;
+  }
   const std::size_t shown = desk_.arranged().chosen.size();
   QStringList parts;
   if (all == 0) {

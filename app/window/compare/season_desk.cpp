@@ -58,8 +58,9 @@ Arranged arrangeNow(const SharedSource& source, const Filter& filter, const Orde
     all.withoutValue = static_cast<std::size_t>(
         std::count_if(all.chosen.begin(), all.chosen.end(),
                       [&](std::uint32_t place) { return !hasValue(season, place, order); }));
-  } catch (const archive::ArchiveFailure&) {
+  } catch (const archive::ArchiveFailure& failure) {
     // The archive is gone: nothing is shown rather than half of it.
+    all.trouble = QString::fromUtf8(failure.what());
     all.columns.clear();
     all.chosen.clear();
   }

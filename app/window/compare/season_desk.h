@@ -22,6 +22,8 @@ struct Arranged {
   std::map<MeasureId, const FigureColumn*> columns;
   /// Of the chosen ones, how many have no value of what they are sorted by: they stand last.
   std::size_t withoutValue = 0;
+  /// Not empty: the archive could not be read any more, and nothing is chosen.
+  QString trouble;
 };
 
 /// Belongs to the window's thread; everything that takes long happens on workers.
