@@ -22,10 +22,8 @@ public:
 
 QAccessibleInterface* pictureFor(const QString& className, QObject* object) {
   static const QStringList pictures{
-      "afterbeat::window::WavesPlot",
-      "afterbeat::window::DebriefRowsCanvas",
-      "afterbeat::window::SheetPreview",
-      "afterbeat::window::BesideCanvas",
+      "afterbeat::window::WavesPlot",    "afterbeat::window::DebriefRowsCanvas",
+      "afterbeat::window::SheetPreview", "afterbeat::window::BesideCanvas",
       "afterbeat::window::ChartCanvas",
   };
   auto* widget = qobject_cast<QWidget*>(object);
