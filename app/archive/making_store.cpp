@@ -15,15 +15,6 @@ QString text(std::string_view words) {
   return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
 }
 
-DeriveMode modeFrom(const QString& word) {
-  for (const DeriveMode mode : {DeriveMode::never, DeriveMode::always}) {
-    if (word == text(name(mode))) {
-      return mode;
-    }
-  }
-  return DeriveMode::automatic;
-}
-
 Making makingFrom(const QSqlQuery& row) {
   Making making;
   making.id = row.value(0).toLongLong();
@@ -36,25 +27,13 @@ Making makingFrom(const QSqlQuery& row) {
   making.settings.figures.windowEnd = row.value(3).toString() == text(name(WindowEnd::recordEnd))
                                           ? WindowEnd::recordEnd
                                           : WindowEnd::lastActivity;
-  making.settings.derive = modeFrom(row.value(4).toString());
+  making.settings.derive = deriveModeFrom(row.value(4).toString().toStdString());
   making.definitions = row.value(5).toInt();
   making.inUse = row.value(6).toInt() != 0;
   return making;
 }
 
 } // namespace
-
-std::string_view name(DeriveMode mode) {
-  switch (mode) {
-  case DeriveMode::never:
-    return "never";
-  case DeriveMode::always:
-    return "always";
-  case DeriveMode::automatic:
-    break;
-  }
-  return "auto";
-}
 
 std::vector<Making> readMakings(Database& database, bool counted) {
   std::vector<Making> makings;

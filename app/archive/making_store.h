@@ -24,6 +24,4 @@ std::int64_t storeMaking(Database& database, const MakingSettings& settings);
 /// The archive's own numbers of the measures, by `MeasureId`.
 [[nodiscard]] std::vector<int> measureNumbers(Database& database);
 
-[[nodiscard]] std::string_view name(DeriveMode mode);
-
 } // namespace afterbeat::archive

@@ -12,13 +12,6 @@ const QString kFactColumns = QStringLiteral(
     "FROM version v JOIN record r ON r.id = v.record_id "
     "LEFT JOIN computed c ON c.making_id = ? AND c.version_id = v.id WHERE ");
 
-std::optional<RecordKind> kindFrom(const QString& word) {
-  return word == QLatin1String("rescue")  ? std::optional(RecordKind::rescue)
-         : word == QLatin1String("drill") ? std::optional(RecordKind::drill)
-         : word == QLatin1String("test")  ? std::optional(RecordKind::test)
-                                          : std::nullopt;
-}
-
 Evidence evidenceFrom(const std::string& word) {
   for (const Evidence one : {Evidence::compressions, Evidence::segments, Evidence::both}) {
     if (word == name(one)) {
@@ -45,7 +38,7 @@ RecordFacts factsFrom(const QSqlQuery& row) {
     facts.id.clear(); // the archive's own name for a record without an id
   }
   facts.file = row.value(2).toString().toStdString();
-  facts.kind = kindFrom(row.value(3).toString());
+  facts.kind = recordKindFrom(row.value(3).toString().toStdString());
   facts.site = row.value(4).toString().toStdString();
   facts.team = row.value(5).toString().toStdString();
   facts.device = row.value(6).toString().toStdString();

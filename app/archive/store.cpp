@@ -18,18 +18,7 @@ QByteArray raw(const std::string& bytes) {
 }
 
 QString kindWord(const std::optional<RecordKind>& kind) {
-  if (!kind) {
-    return QStringLiteral("");
-  }
-  switch (*kind) {
-  case RecordKind::rescue:
-    return QStringLiteral("rescue");
-  case RecordKind::drill:
-    return QStringLiteral("drill");
-  case RecordKind::test:
-    break;
-  }
-  return QStringLiteral("test");
+  return kind ? text(std::string(name(*kind))) : QStringLiteral("");
 }
 
 QVariant dayNumber(const RecordFacts& facts) {

@@ -53,24 +53,27 @@ Expected<void> addFile(Sha256& sum, const fs::path& path) {
   }
 }
 
-/// Samples are needed only where something is derived from them.
+/// What of a record has to be derived for its figures, which need no hints.
+DeriveWhat toDerive(const Record& record, const MakingSettings& making) {
+  DeriveWhat what = whatSignalsMightTell(record, whatToDerive(record, making.derive));
+  what.rhythm = false;
+  return what;
+}
+
 bool needsSamples(const Record& record, const std::vector<MakingSettings>& makings) {
-  return !record.channels.empty() &&
-         std::any_of(makings.begin(), makings.end(), [&record](const MakingSettings& making) {
-           const DeriveWhat what = whatToDerive(record, making.derive);
-           return what.compressions || what.ventilations;
-         });
+  return std::any_of(makings.begin(), makings.end(), [&record](const MakingSettings& making) {
+    return toDerive(record, making).any();
+  });
 }
 
 TakenRecord computed(const Record& record, int part, const std::vector<MakingSettings>& makings) {
   TakenRecord taken;
   taken.part = part;
   for (const MakingSettings& making : makings) {
-    DeriveWhat what = whatToDerive(record, making.derive);
-    what.rhythm = false; // no figure needs hints
+    const DeriveWhat what = toDerive(record, making);
     const Record* used = &record;
     Record with;
-    if (what.any() && !record.channels.empty()) {
+    if (what.any()) {
       with = record;
       addDerived(with, derive(with, what));
       used = &with;

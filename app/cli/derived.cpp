@@ -13,22 +13,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-/// The kinds that a channel of the record might tell.
-DeriveWhat thatSignalsMightTell(const Record& record, DeriveWhat what) {
-  const auto any = [&record](std::initializer_list<std::string_view> quantities) {
-    return std::any_of(record.channels.begin(), record.channels.end(),
-                       [&quantities](const Channel& channel) {
-                         return channel.drawable && factorToUsual(channel.quantity, channel.unit) &&
-                                std::find(quantities.begin(), quantities.end(), channel.quantity) !=
-                                    quantities.end();
-                       });
-  };
-  what.compressions = what.compressions && any({"depth", "acceleration", "force", "impedance"});
-  what.ventilations = what.ventilations && any({"impedance"});
-  what.rhythm = what.rhythm && any({"ecg"});
-  return what;
-}
-
 std::string_view word(RhythmKind kind) {
   switch (kind) {
   case RhythmKind::shockable:
@@ -172,7 +156,7 @@ tl::expected<OpenedAndDerived, std::string> openAndDerive(const std::string& fil
   if (!opened) {
     return tl::unexpected(opened.error());
   }
-  DeriveWhat what = thatSignalsMightTell(opened->record, whatToDerive(opened->record, mode));
+  DeriveWhat what = whatSignalsMightTell(opened->record, whatToDerive(opened->record, mode));
   what.rhythm = what.rhythm && mode == DeriveMode::always;
   if (!what.any()) {
     return OpenedAndDerived{std::move(*opened), {}};
@@ -184,12 +168,6 @@ tl::expected<OpenedAndDerived, std::string> openAndDerive(const std::string& fil
   Derived derived = derive(whole->record, what);
   addDerived(whole->record, derived);
   return OpenedAndDerived{std::move(*whole), std::move(derived)};
-}
-
-DeriveMode deriveModeFrom(const std::string& word) {
-  return word == "never"    ? DeriveMode::never
-         : word == "always" ? DeriveMode::always
-                            : DeriveMode::automatic;
 }
 
 nlohmann::ordered_json derivedJson(const OpenedAndDerived& from, const Figures& figures) {

@@ -17,9 +17,6 @@ struct OpenedAndDerived {
 [[nodiscard]] tl::expected<OpenedAndDerived, std::string> openAndDerive(const std::string& file,
                                                                         DeriveMode mode);
 
-/// "auto", "never", "always".
-[[nodiscard]] DeriveMode deriveModeFrom(const std::string& word);
-
 /// What was derived, with its caution; null where nothing was.
 [[nodiscard]] nlohmann::ordered_json derivedJson(const OpenedAndDerived& from,
                                                  const Figures& figures);

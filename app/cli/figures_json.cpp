@@ -37,15 +37,9 @@ Json number(std::optional<Duration> length) {
 
 Json recordJson(const Opened& opened) {
   const Header& header = opened.record.header;
-  Json kind = nullptr;
-  if (header.kind) {
-    kind = *header.kind == RecordKind::rescue  ? "rescue"
-           : *header.kind == RecordKind::drill ? "drill"
-                                               : "test";
-  }
   return {{"file", opened.file},
           {"id", header.id.empty() ? Json(nullptr) : Json(header.id)},
-          {"kind", kind},
+          {"kind", header.kind ? Json(name(*header.kind)) : Json(nullptr)},
           {"synthetic", header.synthetic}};
 }
 

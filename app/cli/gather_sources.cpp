@@ -55,16 +55,6 @@ std::string digestOf(const std::string& path) {
   return bytes ? sha256Hex(*bytes) : std::string{};
 }
 
-std::optional<RecordKind> kindFrom(const std::string& word) {
-  if (word == "rescue") {
-    return RecordKind::rescue;
-  }
-  if (word == "drill") {
-    return RecordKind::drill;
-  }
-  return word == "test" ? std::optional{RecordKind::test} : std::nullopt;
-}
-
 } // namespace
 
 Exit gatherSources(const GatherOptions& options) {
@@ -97,7 +87,7 @@ Exit gatherSources(const GatherOptions& options) {
   }
   Imported merged = gather(std::move(sources));
   exit = worse(exit, tellProblems(options.output, merged.problems, Severity::info));
-  if (const auto kind = kindFrom(options.kind)) {
+  if (const auto kind = recordKindFrom(options.kind)) {
     merged.record.header.kind = *kind;
   }
   const auto written = replaceFile(

@@ -18,13 +18,7 @@ std::filesystem::path outputFor(const std::string& output, std::size_t index) {
 ReadOptions readOptions(const std::string& newHeader) {
   ReadOptions options;
   options.keepSamples = false;
-  if (newHeader == "rescue") {
-    options.madeUpHeader = RecordKind::rescue;
-  } else if (newHeader == "drill") {
-    options.madeUpHeader = RecordKind::drill;
-  } else if (newHeader == "test") {
-    options.madeUpHeader = RecordKind::test;
-  }
+  options.madeUpHeader = recordKindFrom(newHeader);
   return options;
 }
 

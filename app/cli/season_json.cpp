@@ -22,10 +22,7 @@ Json textOrNull(const std::string& text) {
 }
 
 Json kindJson(StatedKind kind) {
-  if (!kind) {
-    return nullptr;
-  }
-  return *kind == RecordKind::rescue ? "rescue" : *kind == RecordKind::drill ? "drill" : "test";
+  return kind ? Json(name(*kind)) : Json(nullptr);
 }
 
 Json recordJson(const RecordFacts& record, std::uint32_t place, const Season& season) {

@@ -17,6 +17,23 @@ std::string deviceOf(const DeviceFacts& device) {
 
 } // namespace
 
+void addFigureFacts(const Figures& figures, RecordFacts& facts) {
+  facts.evidence = figures.evidence;
+  if (const Measure& shocks = figures[MeasureId::shocksDelivered]; shocks.value) {
+    facts.hadShock = *shocks.value > 0;
+  }
+  const auto longest = std::max_element(
+      figures.pauses.begin(), figures.pauses.end(),
+      [](const Pause& a, const Pause& b) { return a.stretch.length() < b.stretch.length(); });
+  if (longest != figures.pauses.end()) {
+    facts.longestPauseCause = longest->cause;
+  }
+  facts.settingDiffers =
+      std::any_of(figures.notices.begin(), figures.notices.end(), [](const Problem& problem) {
+        return problem.kind == ProblemKind::categoryDiffers;
+      });
+}
+
 RecordFacts factsOf(const Record& record, const Figures& figures) {
   const Header& header = record.header;
   RecordFacts facts;
@@ -28,21 +45,8 @@ RecordFacts factsOf(const Record& record, const Figures& figures) {
   if (const auto wall = wallTimeAt(record, Time{})) {
     facts.day = std::chrono::floor<std::chrono::days>(wall->local());
   }
-  facts.evidence = figures.evidence;
-  if (const Measure& shocks = figures[MeasureId::shocksDelivered]; shocks.value) {
-    facts.hadShock = *shocks.value > 0;
-  }
-  const auto longest = std::max_element(
-      figures.pauses.begin(), figures.pauses.end(),
-      [](const Pause& a, const Pause& b) { return a.stretch.length() < b.stretch.length(); });
-  if (longest != figures.pauses.end()) {
-    facts.longestPauseCause = longest->cause;
-  }
   facts.synthetic = header.synthetic;
-  facts.settingDiffers =
-      std::any_of(figures.notices.begin(), figures.notices.end(), [](const Problem& problem) {
-        return problem.kind == ProblemKind::categoryDiffers;
-      });
+  addFigureFacts(figures, facts);
   return facts;
 }
 

@@ -8,6 +8,9 @@ namespace afterbeat {
 /// What the record and its figures say; `number`, `file` and `version` stay as they are.
 [[nodiscard]] RecordFacts factsOf(const Record& record, const Figures& figures);
 
+/// The part of it that comes from the figures alone.
+void addFigureFacts(const Figures& figures, RecordFacts& facts);
+
 /// A figure as a cell of its column.
 [[nodiscard]] FigureCell cellOf(const Measure& measure);
 

@@ -7,12 +7,17 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace afterbeat {
 
 /// A drill never enters rescue statistics.
 enum class RecordKind : std::uint8_t { rescue, drill, test };
+/// The format's word: "rescue", "drill", "test".
+[[nodiscard]] std::string_view name(RecordKind kind);
+/// Empty: no such word.
+[[nodiscard]] std::optional<RecordKind> recordKindFrom(std::string_view word);
 
 /// Whether the device's clock can be believed, as the header says.
 enum class ClockState : std::uint8_t { notStated, set, unset, zoneUnknown };

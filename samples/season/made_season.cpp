@@ -1,5 +1,6 @@
 #include "samples/season/made_season.h"
 
+#include "core/compare/facts.h"
 #include "samples/season/script.h"
 
 #include <algorithm>
@@ -50,25 +51,6 @@ void addCompressions(const Script& script, const Figures& figures, Cells& cells)
   }
 }
 
-void addFacts(const Figures& figures, bool singleCompressions, RecordFacts& facts) {
-  facts.evidence = singleCompressions ? Evidence::compressions : figures.evidence;
-  const FigureCell shocks{figures[MeasureId::shocksDelivered].value.value_or(0),
-                          figures[MeasureId::shocksDelivered].status};
-  if (shocks.ok()) {
-    facts.hadShock = shocks.value > 0;
-  }
-  const auto longest = std::max_element(
-      figures.pauses.begin(), figures.pauses.end(),
-      [](const Pause& a, const Pause& b) { return a.stretch.length() < b.stretch.length(); });
-  if (longest != figures.pauses.end()) {
-    facts.longestPauseCause = longest->cause;
-  }
-  facts.settingDiffers =
-      std::any_of(figures.notices.begin(), figures.notices.end(), [](const Problem& problem) {
-        return problem.kind == ProblemKind::categoryDiffers;
-      });
-}
-
 } // namespace
 
 MadeSeason::MadeSeason(const SeasonPlan& plan, const std::vector<MeasureId>& measures) {
@@ -86,14 +68,15 @@ MadeSeason::MadeSeason(const SeasonPlan& plan, const std::vector<MeasureId>& mea
     const Figures figures = computeFigures(outline(one), settings);
     Cells cells;
     for (const Measure& measure : figures.measures) {
-      const bool share = measureInfo(measure.id).unit == "1" && measure.denominator;
-      cell(cells, measure.id) = {measure.value.value_or(0), measure.status,
-                                 share ? static_cast<float>(*measure.denominator) : 0};
+      cell(cells, measure.id) = cellOf(measure);
     }
     if (one.showsCompressions) {
       addCompressions(one, figures, cells);
     }
-    addFacts(figures, one.showsCompressions, one.facts);
+    addFigureFacts(figures, one.facts);
+    if (one.showsCompressions) {
+      one.facts.evidence = Evidence::compressions;
+    }
     records_.push_back(std::move(one.facts));
     for (std::size_t m = 0; m < columns_.size(); ++m) {
       if (kept[m]) {

@@ -1,17 +1,30 @@
 #include "app/papers/charts/chart_look.h"
 
 #include "app/papers/handover_sheet.h"
+#include "app/papers/rows.h"
 
 namespace afterbeat::papers {
 
-ChartLook ChartLook::screenLight() {
+namespace {
+
+/// Charts stand beside rows, in their colours.
+ChartLook like(const RowsLook& rows) {
   ChartLook look;
-  look.paper = QColor(0xFF, 0xFF, 0xFF);
-  look.ink = QColor(0x14, 0x18, 0x1C);
-  look.faintInk = QColor(0x56, 0x5F, 0x67);
+  look.paper = rows.paper;
+  look.ink = look.centre = rows.ink;
+  look.faintInk = rows.faintInk;
+  look.attention = rows.attention;
+  look.font = QFont(QString::fromLatin1(kPaperFont));
+  look.font.setPixelSize(13);
+  return look;
+}
+
+} // namespace
+
+ChartLook ChartLook::screenLight() {
+  ChartLook look = like(RowsLook::screenLight());
   look.grid = QColor(0xDD, 0xE1, 0xE4);
   look.value = QColor(0x00, 0x66, 0xA1);
-  look.centre = QColor(0x14, 0x18, 0x1C);
   look.attention = QColor(0xB0, 0x44, 0x00);
   look.band = QColor(0xE2, 0xEF, 0xE6);
   look.bandEdge = QColor(0x4E, 0x7A, 0x5E);
@@ -19,20 +32,13 @@ ChartLook ChartLook::screenLight() {
   look.stages = {QColor(0x1F, 0x3A, 0x52), QColor(0xB9, 0xD3, 0xE6), QColor(0x2E, 0x6E, 0x9E),
                  QColor(0xE8, 0xD6, 0xB4), QColor(0x8A, 0x4B, 0x1C)};
   look.stageInk = {Qt::white, Qt::black, Qt::white, Qt::black, Qt::white};
-  look.font = QFont(QString::fromLatin1(kPaperFont));
-  look.font.setPixelSize(13);
   return look;
 }
 
 ChartLook ChartLook::screenDark() {
-  ChartLook look = screenLight();
-  look.paper = QColor(0x16, 0x19, 0x1C);
-  look.ink = QColor(0xEC, 0xEF, 0xF1);
-  look.faintInk = QColor(0xAA, 0xB3, 0xBB);
+  ChartLook look = like(RowsLook::screenDark());
   look.grid = QColor(0x34, 0x3A, 0x40);
   look.value = QColor(0x6F, 0xB4, 0xE6);
-  look.centre = QColor(0xEC, 0xEF, 0xF1);
-  look.attention = QColor(0xFF, 0xA2, 0x66);
   look.band = QColor(0x1E, 0x36, 0x2A);
   look.bandEdge = QColor(0x7F, 0xB8, 0x94);
   look.highlight = QColor(0xF2, 0xC0, 0x5A);

@@ -24,10 +24,7 @@ std::string columnName(const MeasureInfo& info) {
 }
 
 std::string kindName(const std::optional<RecordKind>& kind) {
-  if (!kind) {
-    return {};
-  }
-  return *kind == RecordKind::rescue ? "rescue" : *kind == RecordKind::drill ? "drill" : "test";
+  return kind ? std::string(name(*kind)) : std::string();
 }
 
 std::string heading() {

@@ -5,12 +5,8 @@ namespace afterbeat::papers {
 namespace {
 
 QString kindName(StatedKind kind) {
-  if (!kind) {
-    return QStringLiteral("unstated");
-  }
-  return *kind == RecordKind::rescue  ? QStringLiteral("rescue")
-         : *kind == RecordKind::drill ? QStringLiteral("drill")
-                                      : QStringLiteral("test");
+  const std::string_view word = kind ? name(*kind) : "unstated";
+  return QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()));
 }
 
 QString fileName(StatedKind kind, MeasureId measure, const char* ending) {

@@ -12,13 +12,7 @@ namespace {
 
 const QString kKey = QStringLiteral("derive");
 
-struct Choice {
-  DeriveMode mode;
-  /// As it is remembered.
-  const char* word;
-};
-constexpr Choice kChoices[] = {
-    {DeriveMode::automatic, "auto"}, {DeriveMode::never, "never"}, {DeriveMode::always, "always"}};
+constexpr DeriveMode kModes[] = {DeriveMode::automatic, DeriveMode::never, DeriveMode::always};
 
 } // namespace
 
@@ -27,31 +21,25 @@ DeriveActions::DeriveActions(Session& session, QObject* parent)
   const QString texts[] = {tr("Where the &device recorded nothing"), tr("&Never"), tr("&Always")};
   auto* group = new QActionGroup(this);
   for (int i = 0; i < 3; ++i) {
-    const Choice choice = kChoices[i];
+    const DeriveMode mode = kModes[i];
     auto* action = new QAction(texts[i], group);
     action->setCheckable(true);
     action->setShortcut(QKeySequence(QStringLiteral("Ctrl+H, %1").arg(i + 1)));
-    connect(action, &QAction::triggered, this,
-            [this, choice] { session_.setDeriveMode(choice.mode); });
+    connect(action, &QAction::triggered, this, [this, mode] { session_.setDeriveMode(mode); });
     actions_ << action;
-    if (remembered::text(kKey) == QLatin1String(choice.word)) {
-      session_.setDeriveMode(choice.mode);
-    }
   }
+  session_.setDeriveMode(deriveModeFrom(remembered::text(kKey).toStdString()));
   connect(&session_, &Session::deriveModeChanged, this, [this] {
     markChosen();
-    for (const Choice& choice : kChoices) {
-      if (choice.mode == session_.deriveMode()) {
-        remembered::setText(kKey, QString::fromLatin1(choice.word));
-      }
-    }
+    const std::string_view word = name(session_.deriveMode());
+    remembered::setText(kKey, QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size())));
   });
   markChosen();
 }
 
 void DeriveActions::markChosen() {
   for (int i = 0; i < 3; ++i) {
-    actions_[i]->setChecked(kChoices[i].mode == session_.deriveMode());
+    actions_[i]->setChecked(kModes[i] == session_.deriveMode());
   }
 }
 

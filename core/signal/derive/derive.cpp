@@ -117,6 +117,39 @@ void sortByTime(std::vector<Entry>& entries) {
 
 } // namespace
 
+std::string_view name(DeriveMode mode) {
+  switch (mode) {
+  case DeriveMode::never:
+    return "never";
+  case DeriveMode::always:
+    return "always";
+  case DeriveMode::automatic:
+    break;
+  }
+  return "auto";
+}
+
+DeriveMode deriveModeFrom(std::string_view word) {
+  return word == "never"    ? DeriveMode::never
+         : word == "always" ? DeriveMode::always
+                            : DeriveMode::automatic;
+}
+
+DeriveWhat whatSignalsMightTell(const Record& record, DeriveWhat what) {
+  const auto any = [&record](std::initializer_list<std::string_view> quantities) {
+    return std::any_of(record.channels.begin(), record.channels.end(),
+                       [&quantities](const Channel& channel) {
+                         return channel.drawable && factorToUsual(channel.quantity, channel.unit) &&
+                                std::find(quantities.begin(), quantities.end(), channel.quantity) !=
+                                    quantities.end();
+                       });
+  };
+  what.compressions = what.compressions && any({"depth", "acceleration", "force", "impedance"});
+  what.ventilations = what.ventilations && any({"impedance"});
+  what.rhythm = what.rhythm && any({"ecg"});
+  return what;
+}
+
 DeriveWhat whatToDerive(const Record& record, DeriveMode mode) {
   if (mode == DeriveMode::never) {
     return {};

@@ -8,6 +8,7 @@
 #include "core/signal/rhythm/hints.h"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace afterbeat {
@@ -32,6 +33,14 @@ enum class DeriveMode : std::uint8_t {
   /// Every kind is derived; of compressions those of a device still count first where both are.
   always,
 };
+
+/// "auto", "never", "always".
+[[nodiscard]] std::string_view name(DeriveMode mode);
+/// `automatic` for any other word.
+[[nodiscard]] DeriveMode deriveModeFrom(std::string_view word);
+
+/// Of these kinds those that a channel of the record might tell.
+[[nodiscard]] DeriveWhat whatSignalsMightTell(const Record& record, DeriveWhat what);
 
 /// The kinds to derive from this record.
 [[nodiscard]] DeriveWhat whatToDerive(const Record& record, DeriveMode mode);

@@ -51,7 +51,7 @@ Gravity gravityIn(const Pieces& read) {
       some.push_back(piece.values[i]);
     }
   }
-  const double usual = medianOf(std::move(some));
+  const double usual = upperMedian(std::move(some));
   return usual > 3 ? Gravity::outOfChest : usual < -3 ? Gravity::intoChest : Gravity::removed;
 }
 

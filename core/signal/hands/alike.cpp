@@ -54,16 +54,14 @@ bool outOfStep(const Series& series, std::span<const Pulse> pulses, std::size_t 
   for (std::size_t i = from; i < to; ++i) {
     steps.push_back(top(i + 1) - top(i));
   }
-  const double limit = 1.45 * std::min(usual, medianOf(std::move(steps)));
+  const double limit = 1.45 * std::min(usual, upperMedian(std::move(steps)));
   return (k == 0 || top(k) - top(k - 1) > limit) &&
          (k + 1 == series.size() || top(k + 1) - top(k) > limit);
 }
 
 } // namespace
 
-inline namespace hands {
-
-double medianOf(std::vector<double> values) {
+double upperMedian(std::vector<double> values) {
   if (values.empty()) {
     return 0;
   }
@@ -72,14 +70,12 @@ double medianOf(std::vector<double> values) {
   return *middle;
 }
 
-} // namespace hands
-
 double usualStep(const Series& series, std::span<const Pulse> pulses) {
   std::vector<double> steps;
   for (std::size_t k = 1; k < series.size(); ++k) {
     steps.push_back(static_cast<double>(pulses[series[k]].top - pulses[series[k - 1]].top));
   }
-  return medianOf(std::move(steps));
+  return upperMedian(std::move(steps));
 }
 
 std::vector<Shape> shapesOf(const Series& series, std::span<const Pulse> pulses,
@@ -94,7 +90,7 @@ std::vector<Shape> shapesOf(const Series& series, std::span<const Pulse> pulses,
          j < std::min(k + kPaceSteps, series.size() - 1); ++j) {
       steps.push_back(static_cast<double>(top(j + 1) - top(j)));
     }
-    shapes.push_back(shapeAround(signal, top(k), medianOf(steps)));
+    shapes.push_back(shapeAround(signal, top(k), upperMedian(steps)));
   }
   return shapes;
 }
@@ -146,7 +142,7 @@ void trimEnds(Series& series, std::span<const Pulse> pulses, double share) {
       heights.push_back(pulses[series[front ? k : series.size() - 1 - k]].height);
     }
     return pulses[front ? series.front() : series.back()].height <
-           share * medianOf(std::move(heights));
+           share * upperMedian(std::move(heights));
   };
   while (series.size() > 2 && low(true)) {
     series.erase(series.begin());

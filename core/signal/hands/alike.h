@@ -10,11 +10,8 @@
 
 namespace afterbeat {
 
-/// Apart from the statistics of many records, whose `medianOf` may be without an answer.
-inline namespace hands {
 /// The middle value (the upper of two); 0 of none.
-[[nodiscard]] double medianOf(std::vector<double> values);
-} // namespace hands
+[[nodiscard]] double upperMedian(std::vector<double> values);
 
 /// Mean time between the pulses of a series that lie next to each other, in samples: the median of
 /// the steps. 0 for fewer than two.

@@ -110,7 +110,7 @@ double usualHeight(const std::vector<Wave>& waves, Duration judged) {
   std::sort(heights.begin(), heights.end(), std::greater<>());
   const auto most = static_cast<std::size_t>(std::max(4.0, kFewestPerMin * seconds(judged) / 60));
   heights.resize(std::min(heights.size(), most));
-  return medianOf(std::move(heights));
+  return upperMedian(std::move(heights));
 }
 
 /// How high a wave has to be beside the usual breath, by where it is.

@@ -32,7 +32,7 @@ double usualLevel(const Pieces& read) {
       some.push_back(piece.values[i]);
     }
   }
-  return medianOf(std::move(some));
+  return upperMedian(std::move(some));
 }
 
 void findOff(const Piece& piece, bool whole, std::vector<Bad>& bad) {

@@ -120,7 +120,7 @@ private:
         }
       }
     }
-    return std::max(kAboveBeatsOhm, kAboveBeats * medianOf(std::move(heights)));
+    return std::max(kAboveBeatsOhm, kAboveBeats * upperMedian(std::move(heights)));
   }
 
   /// A look at each of the paces that the last one found.

@@ -57,7 +57,7 @@ Shape typicalOf(std::span<const Shape> shapes) {
     for (std::size_t i = 0; i < shapes.size(); ++i) {
       shares[i] = dot(shapes[i], typical);
     }
-    const double middle = medianOf(shares);
+    const double middle = upperMedian(shares);
     std::vector<Shape> fuller;
     for (std::size_t i = 0; i < shapes.size(); ++i) {
       if (shares[i] >= middle) {
@@ -114,7 +114,7 @@ std::vector<double> forPress(const std::vector<Fit>& fit, const std::vector<doub
   for (std::size_t k = 1; k < tops.size(); ++k) {
     steps.push_back(tops[k] - tops[k - 1]);
   }
-  const double usual = medianOf(steps);
+  const double usual = upperMedian(steps);
   const auto inStep = [&](std::size_t k) {
     const double off = std::min(kLongestStep, std::fabs(std::log(steps[k] / usual)));
     const double x = off * off / 2 * (1 / (kSteady * kSteady) - 1 / (kUnsteady * kUnsteady));
@@ -127,7 +127,7 @@ std::vector<double> forPress(const std::vector<Fit>& fit, const std::vector<doub
          j < std::min(fit.size(), k + kNoiseReach + 1); ++j) {
       rests.push_back(fit[j].rest);
     }
-    const double noise = std::max(kLeastNoise, medianOf(rests));
+    const double noise = std::max(kLeastNoise, upperMedian(rests));
     const double power = noise * noise, short_ = std::max(0.0, 1 - fit[k].share);
     const double press = fit[k].share * fit[k].share / (2 * kMaxima * kMaxima * power) -
                          short_ * short_ / (2 * (power + kNatural * kNatural));
@@ -184,7 +184,7 @@ std::vector<Series> withoutPauses(const Series& series, std::span<const Pulse> p
   for (std::size_t k = 1; k < tops.size(); ++k) {
     steps.push_back(tops[k] - tops[k - 1]);
   }
-  const double longest = std::min(kLongestBeat * rateHz, kBreak * medianOf(std::move(steps)));
+  const double longest = std::min(kLongestBeat * rateHz, kBreak * upperMedian(std::move(steps)));
   std::vector<Series> result;
   double last = 0;
   for (std::size_t k = 0; k < keep.size(); ++k) {

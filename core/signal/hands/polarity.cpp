@@ -81,7 +81,7 @@ double polarityOf(std::span<const Series> series, std::span<const Pulse> pulses,
     for (const std::size_t i : one) {
       heights.push_back(pulses[i].height);
     }
-    const double height = medianOf(std::move(heights));
+    const double height = upperMedian(std::move(heights));
     sum += ends.reach(top(0) - 0.8 * step, top(0) + 0.6 * step, height) +
            ends.reach(top(n - 1) - 0.6 * step, top(n - 1) + 0.8 * step, height) +
            ends.level(top(0) - 1.8 * step, top(0) - 1.2 * step, top(0), top(2), height) +

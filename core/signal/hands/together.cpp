@@ -137,10 +137,10 @@ std::vector<bool> refuted(const std::vector<Seen>& presses) {
       }
     }
     if (usualOwn.size() >= kFewestNear) {
-      const double size =
-          std::min(1.0, medianOf(std::move(own)) / std::max(1e-9, medianOf(std::move(usualOwn))));
+      const double size = std::min(1.0, upperMedian(std::move(own)) /
+                                            std::max(1e-9, upperMedian(std::move(usualOwn))));
       const bool still =
-          medianOf(std::move(other)) < kStill * size * medianOf(std::move(usualOther));
+          upperMedian(std::move(other)) < kStill * size * upperMedian(std::move(usualOther));
       std::fill(result.begin() + static_cast<std::ptrdiff_t>(i),
                 result.begin() + static_cast<std::ptrdiff_t>(end), still);
     }

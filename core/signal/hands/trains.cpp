@@ -43,8 +43,8 @@ void measure(Train& train, std::span<const Pulse> pulses, std::span<const double
     heights.push_back(pulses[train.series[k]].height);
     correlations.push_back(train.likeness[k].correlation);
   }
-  train.height = medianOf(std::move(heights));
-  train.alike = medianOf(std::move(correlations));
+  train.height = upperMedian(std::move(heights));
+  train.alike = upperMedian(std::move(correlations));
 }
 
 /// How far the steps are from the usual one, in the logarithm: the median.
@@ -55,7 +55,7 @@ double unsteadiness(const Train& train, std::span<const Pulse> pulses) {
         static_cast<double>(pulses[train.series[k]].top - pulses[train.series[k - 1]].top);
     off.push_back(std::fabs(std::log(step / train.step)));
   }
-  return medianOf(std::move(off));
+  return upperMedian(std::move(off));
 }
 
 /// Median height over the pulses of series at least `alike` alike; 0 for too few.
@@ -68,7 +68,7 @@ double heightOf(std::span<const Train> trains, std::span<const Pulse> pulses, do
       }
     }
   }
-  return heights.size() >= kSurePulses ? medianOf(std::move(heights)) : 0;
+  return heights.size() >= kSurePulses ? upperMedian(std::move(heights)) : 0;
 }
 
 } // namespace
@@ -140,7 +140,7 @@ std::vector<Usual> usualRates(std::span<const Series> series, std::span<const Pu
     std::sort(steps[at].begin(), steps[at].end());
     const std::size_t n = steps[at].size();
     result.push_back({rateHz / steps[at][n * 7 / 8], rateHz / steps[at][n / 8],
-                      medianOf(std::move(heights[at]))});
+                      upperMedian(std::move(heights[at]))});
   }
   return result;
 }
@@ -151,7 +151,7 @@ double alikeAround(const Train& train, std::size_t k) {
   for (std::size_t j = k > 7 ? k - 7 : 0; j < end; ++j) {
     correlations.push_back(train.likeness[j].correlation);
   }
-  return medianOf(std::move(correlations));
+  return upperMedian(std::move(correlations));
 }
 
 double surenessOf(const Train& train, std::size_t k) {

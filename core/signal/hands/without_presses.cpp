@@ -66,7 +66,7 @@ void takeOut(std::vector<double>& values, std::span<const double> original,
   for (std::size_t k = 1; k < tops.size(); ++k) {
     steps.push_back(tops[k] - tops[k - 1]);
   }
-  const double usual = medianOf(steps);
+  const double usual = upperMedian(steps);
   std::vector<Place> places;
   std::vector<Shape> shapes;
   for (std::size_t k = 0; k < tops.size(); ++k) {
