@@ -65,6 +65,22 @@ Expected<std::vector<Making>> Archive::makings() const {
   return with(place_, Access::read, [](Database& database) { return readMakings(database, true); });
 }
 
+Expected<std::optional<Making>> Archive::makingWith(const MakingSettings& settings) const {
+  const std::string profile = profileJson(settings.figures.profile);
+  return makings().map([&](const std::vector<Making>& all) -> std::optional<Making> {
+    for (const Making& making : all) {
+      const FigureSettings& figures = making.settings.figures;
+      if (making.inUse && making.settings.derive == settings.derive &&
+          figures.pauseThreshold == settings.figures.pauseThreshold &&
+          figures.windowEnd == settings.figures.windowEnd &&
+          profileJson(figures.profile) == profile) {
+        return making;
+      }
+    }
+    return std::nullopt;
+  });
+}
+
 Expected<std::int64_t> Archive::use(const MakingSettings& settings) const {
   return with(place_, Access::write, [&settings](Database& database) {
     std::int64_t id = 0;

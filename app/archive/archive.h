@@ -60,6 +60,8 @@ public:
 
   /// Those in use first, each group in the order they came.
   [[nodiscard]] Expected<std::vector<Making>> makings() const;
+  /// The one in use with exactly these settings; empty: there is none.
+  [[nodiscard]] Expected<std::optional<Making>> makingWith(const MakingSettings& settings) const;
   /// Figures are computed under it from now on; an empty archive begins with the program's own
   /// settings unless another was added first. What is there already gets its figures by the next
   /// `takeIn`. Gives its id.

@@ -1,5 +1,6 @@
 #include "app/archive/take_in.h"
 
+#include "app/archive/recordings_in.h"
 #include "app/archive/schema.h"
 #include "app/archive/store.h"
 #include "app/archive/workers.h"
@@ -112,56 +113,22 @@ private:
     report_.refused.push_back({path, std::move(sentence)});
   }
 
-  /// An archive keeps names as text, and would not find such a file again.
-  void addFile(const fs::path& path, std::vector<Job>& jobs) {
-    const QByteArray name = QByteArray::fromStdString(path.string());
-    if (QString::fromUtf8(name).toUtf8() == name) {
-      jobs.push_back({path});
-    } else {
-      refuse(path, "Its name is not written in UTF-8; rename it and take it in again.");
-    }
-  }
-
-  void addFolder(const fs::path& folder, std::vector<Job>& jobs) {
-    std::error_code error;
-    auto at = fs::recursive_directory_iterator(
-        folder, fs::directory_options::skip_permission_denied, error);
-    for (; !error && at != fs::recursive_directory_iterator() && !cancelled();
-         at.increment(error)) {
-      const fs::path& path = at->path();
-      if (path.filename().string().starts_with(".")) {
-        if (at->is_directory(error)) {
-          at.disable_recursion_pending();
-        }
-      } else if (at->is_regular_file(error)) {
-        if (looksLikeRecording(path)) {
-          addFile(path, jobs);
-        } else {
-          ++report_.leftAside;
-        }
-      }
-    }
-    if (error) {
-      refuse(folder, fmt::format("This folder could not be looked through: {}.", error.message()));
-    }
-  }
-
   std::vector<Job> findFiles() {
-    std::vector<Job> jobs;
+    std::vector<fs::path> sources;
     for (const fs::path& source : order_.sources) {
       std::error_code error;
       // The place is kept, so it must hold wherever the program is started from next time.
-      const fs::path path = fs::absolute(source, error).lexically_normal();
-      if (fs::is_directory(path, error)) {
-        addFolder(path, jobs);
-      } else {
-        addFile(path, jobs);
-      }
+      sources.push_back(fs::absolute(source, error).lexically_normal());
     }
-    std::sort(jobs.begin(), jobs.end(), [](const Job& a, const Job& b) { return a.path < b.path; });
-    jobs.erase(std::unique(jobs.begin(), jobs.end(),
-                           [](const Job& a, const Job& b) { return a.path == b.path; }),
-               jobs.end());
+    FoundRecordings found = recordingsIn(sources, cancel_);
+    report_.leftAside = found.leftAside;
+    report_.refused = std::move(found.refused);
+    std::sort(found.paths.begin(), found.paths.end());
+    found.paths.erase(std::unique(found.paths.begin(), found.paths.end()), found.paths.end());
+    std::vector<Job> jobs;
+    for (fs::path& path : found.paths) {
+      jobs.push_back({std::move(path)});
+    }
     return jobs;
   }
 

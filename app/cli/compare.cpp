@@ -1,7 +1,7 @@
+#include "app/archive/files_season.h"
 #include "app/cli/commands.h"
 #include "app/cli/derived.h"
 #include "app/cli/season_json.h"
-#include "app/cli/season_of_files.h"
 #include "app/cli/season_text.h"
 #include "app/papers/charts/chart_files.h"
 #include "app/papers/handover_sheet.h"
@@ -164,28 +164,30 @@ private:
 
   /// With identities taken away no message may name a file or quote a record.
   bool readFiles(const archive::MakingSettings& making) {
-    SeasonOfFiles made = seasonOfFiles(options_.files, making);
+    archive::FilesSeason made =
+        archive::seasonOfFiles({options_.files.begin(), options_.files.end()}, making);
     if (options_.withoutIdentity) {
-      tellCount("Sources that could not be read", made.notRead.size());
-      tellCount("Files with faults", made.faulty.size());
+      tellCount("Sources that could not be read", made.refused.size());
+      tellCount("Files with faults", made.damaged.size());
       tellCount("Files that are there twice and count once", made.twice.size());
+    } else {
+      for (const archive::RefusedFile& file : made.refused) {
+        tell(fmt::format("{}: {}", file.path.string(), file.sentence));
+      }
+      for (const files::path& path : made.damaged) {
+        tell(fmt::format("{}: has faults; `check` says which.", path.string()));
+      }
+      for (const files::path& path : made.twice) {
+        tell(fmt::format("{}: the same bytes as another file; counted once.", path.string()));
+      }
     }
-    for (std::size_t i = 0; !options_.withoutIdentity && i < made.notRead.size(); ++i) {
-      tell(fmt::format("{}: {}", made.notRead[i].file, made.notRead[i].why));
-    }
-    for (std::size_t i = 0; !options_.withoutIdentity && i < made.faulty.size(); ++i) {
-      tell(fmt::format("{}: has faults; `check` says which.", made.faulty[i]));
-    }
-    for (std::size_t i = 0; !options_.withoutIdentity && i < made.twice.size(); ++i) {
-      tell(fmt::format("{}: the same bytes as another file; counted once.", made.twice[i]));
-    }
-    if (!made.faulty.empty()) {
+    if (!made.damaged.empty()) {
       exit_ = Exit::problemsInData;
     }
-    if (!made.notRead.empty()) {
+    if (!made.refused.empty()) {
       exit_ = Exit::readOrWriteFailed;
     }
-    report_.notRead = made.notRead.size();
+    report_.notRead = made.refused.size();
     season_ = std::move(made.season);
     return true;
   }
@@ -199,8 +201,12 @@ private:
   bool readArchive(const archive::MakingSettings& settings) {
     const auto place = archive::ArchivePlace::from(options_.archive);
     const auto opened = place ? archive::Archive::open(*place) : tl::unexpected(place.error());
-    const auto making = opened ? makingOf(*opened, settings) : tl::unexpected(opened.error());
-    auto season = making ? opened->season(making->id) : tl::unexpected(making.error());
+    const auto making = opened ? opened->makingWith(settings) : tl::unexpected(opened.error());
+    if (making && !*making) {
+      tell(fmt::format("The archive {} holds no figures with these settings.", options_.archive));
+      return false;
+    }
+    auto season = making ? opened->season((*making)->id) : tl::unexpected(making.error());
     const auto refused = season ? opened->refused() : tl::unexpected(season.error());
     if (!refused) {
       tell(refused.error().sentence);
@@ -209,7 +215,7 @@ private:
     tellCount("Files that the archive could not take in, and that are in no figure",
               refused->size());
     report_.notRead = refused->size();
-    settings_ = making->settings.figures;
+    settings_ = (*making)->settings.figures;
     season_ = std::move(*season);
     archive_.emplace(*opened);
     return true;

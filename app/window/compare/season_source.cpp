@@ -1,10 +1,9 @@
 #include "app/window/compare/season_source.h"
 
-#include "app/archive/workers.h"
+#include "app/archive/files_season.h"
 
 #include <QCoreApplication>
 #include <QDir>
-#include <QDirIterator>
 #include <QFileInfo>
 
 #include <algorithm>
@@ -26,38 +25,14 @@ QString sentence(const archive::ArchiveError& error) {
   return QString::fromStdString(error.sentence);
 }
 
-/// What was read of one file.
-struct ReadFile {
-  std::filesystem::path path;
-  archive::Expected<archive::TakenFile> taken;
-};
-
 class FilesSource final : public SeasonSource {
 public:
-  explicit FilesSource(QStringList sources) : sources_(std::move(sources)) {
-    season_.column = [this](MeasureId id) -> const FigureColumn& {
-      return columns_[static_cast<std::size_t>(id)];
-    };
+  FilesSource(QStringList sources, archive::FilesSeason made)
+      : sources_(std::move(sources)), paths_(std::move(made.paths)),
+        sketches_(std::move(made.sketches)) {
+    season_ = std::move(made.season);
+    refused_ = std::move(made.refused);
   }
-
-  void add(const ReadFile& read) {
-    if (!read.taken) {
-      refused_.push_back({read.path, read.taken.error().sentence});
-      return;
-    }
-    for (const archive::TakenRecord& record : read.taken->records) {
-      const archive::TakenFigures& figures = record.figures.front();
-      season_.records.push_back(figures.facts);
-      season_.records.back().number = static_cast<std::int64_t>(paths_.size());
-      season_.records.back().file = read.path.filename().string();
-      for (std::size_t i = 0; i < columns_.size(); ++i) {
-        columns_[i].push_back(figures.cells[i]);
-      }
-      paths_.push_back(pathWords(read.path));
-      sketches_.push_back(record.sketch);
-    }
-  }
-
   [[nodiscard]] QString name() const override {
     return sources_.size() == 1 ? QDir(sources_.front()).dirName()
                                 : QFileInfo(sources_.value(0)).dir().dirName();
@@ -76,13 +51,12 @@ public:
     return all;
   }
   [[nodiscard]] tl::expected<QString, QString> file(std::uint32_t place) const override {
-    return paths_[place];
+    return pathWords(paths_[place]);
   }
 
 private:
   QStringList sources_;
-  std::array<FigureColumn, static_cast<std::size_t>(MeasureId::count_)> columns_;
-  std::vector<QString> paths_;
+  std::vector<std::filesystem::path> paths_;
   std::vector<std::string> sketches_;
 };
 
@@ -127,57 +101,28 @@ private:
   archive::Archive archive_;
 };
 
-std::vector<std::filesystem::path> recordingsIn(const QStringList& sources,
-                                                const SeasonWatch& watch) {
-  std::vector<std::filesystem::path> all;
+std::vector<std::filesystem::path> filePaths(const QStringList& sources) {
+  std::vector<std::filesystem::path> paths;
   for (const QString& source : sources) {
-    if (!QFileInfo(source).isDir()) {
-      all.push_back(filePath(source));
-      continue;
-    }
-    QDirIterator files(source, QDir::Files, QDirIterator::Subdirectories);
-    while (files.hasNext() && !watch.cancelled) {
-      const auto path = filePath(files.next());
-      if (archive::looksLikeRecording(path)) {
-        all.push_back(path);
-      }
-    }
+    paths.push_back(filePath(source));
   }
-  std::sort(all.begin(), all.end());
-  return all;
+  return paths;
 }
 
-bool sameFigures(const FigureSettings& a, const FigureSettings& b) {
-  return a.pauseThreshold == b.pauseThreshold && a.windowEnd == b.windowEnd &&
-         a.profile.id == b.profile.id;
+std::function<void(const archive::TakeInProgress&)> tellTo(SeasonWatch& watch) {
+  return [&watch](const archive::TakeInProgress& progress) {
+    watch.found = progress.found;
+    watch.done = progress.done;
+  };
 }
 
 } // namespace
 
 tl::expected<SharedSource, QString> readFiles(const QStringList& sources,
                                               const FigureSettings& settings, SeasonWatch& watch) {
-  const auto paths = recordingsIn(sources, watch);
-  watch.found = paths.size();
-  const std::vector<archive::MakingSettings> makings{{settings, DeriveMode::automatic}};
-  archive::Workers<std::filesystem::path, ReadFile> workers(
-      paths,
-      [&makings](const std::filesystem::path& path) {
-        return ReadFile{path, archive::readFile(path, makings, false)};
-      },
-      0, &watch.cancelled);
-  std::vector<ReadFile> all;
-  while (auto read = workers.next()) {
-    all.push_back(std::move(*read));
-    ++watch.done;
-  }
-  // The same order whichever worker was first.
-  std::sort(all.begin(), all.end(),
-            [](const ReadFile& a, const ReadFile& b) { return a.path < b.path; });
-  auto source = std::make_shared<FilesSource>(sources);
-  for (const ReadFile& read : all) {
-    source->add(read);
-  }
-  return SharedSource(std::move(source));
+  return SharedSource(std::make_shared<FilesSource>(
+      sources, archive::seasonOfFiles(filePaths(sources), {settings, DeriveMode::automatic},
+                                      tellTo(watch), &watch.cancelled)));
 }
 
 tl::expected<SharedSource, QString> readArchive(const archive::ArchivePlace& place,
@@ -186,14 +131,8 @@ tl::expected<SharedSource, QString> readArchive(const archive::ArchivePlace& pla
   if (!archive) {
     return tl::unexpected(sentence(archive.error()));
   }
-  std::int64_t wanted = 0;
-  if (const auto makings = archive->makings()) {
-    for (const archive::Making& making : *makings) {
-      if (wanted == 0 && making.inUse && sameFigures(making.settings.figures, settings)) {
-        wanted = making.id;
-      }
-    }
-  }
+  const auto making = archive->makingWith({settings, DeriveMode::automatic});
+  const std::int64_t wanted = making && *making ? (*making)->id : 0;
   auto season = archive->season(wanted);
   if (!season) {
     return tl::unexpected(sentence(season.error()));
@@ -212,17 +151,8 @@ tl::expected<archive::TakeInReport, QString> takeIntoArchive(const archive::Arch
     return tl::unexpected(sentence(archive.error()));
   }
   archive::TakeInOrder order;
-  for (const QString& source : sources) {
-    order.sources.push_back(filePath(source));
-  }
-  return archive::takeIn(
-             *archive, order,
-             [&watch](const archive::TakeInProgress& progress) {
-               watch.found = progress.found;
-               watch.done = progress.done;
-             },
-             &watch.cancelled)
-      .map_error(sentence);
+  order.sources = filePaths(sources);
+  return archive::takeIn(*archive, order, tellTo(watch), &watch.cancelled).map_error(sentence);
 }
 
 } // namespace afterbeat::window

@@ -1,0 +1,39 @@
+// A season of files, kept nowhere.
+#include "app/archive/files_season.h"
+#include "tests/archive/archive_folder.h"
+
+#include <gtest/gtest.h>
+
+#include <fstream>
+
+namespace afterbeat::archive {
+namespace {
+
+using namespace testing;
+
+TEST(FilesSeason, CountsTheSameBytesOnceAndNamesWhatIsNotInIt) {
+  const ArchiveFolder folder;
+  folder.writeLog("cards/b.resuslog", "urn:uuid:00000000-0000-4000-8000-00000000000b", 70);
+  folder.writeLog("cards/a.resuslog", "urn:uuid:00000000-0000-4000-8000-00000000000a", 60);
+  fs::copy_file(folder / "cards/a.resuslog", folder / "cards/copy.resuslog");
+  folder.writeLog("cards/.hidden/c.resuslog", "urn:uuid:00000000-0000-4000-8000-00000000000c", 80);
+  std::ofstream(folder / "cards/empty.resuslog");
+  std::ofstream(folder / "cards/letter.pdf") << "%PDF\n";
+  std::size_t done = 0;
+  const FilesSeason made = seasonOfFiles(
+      {folder / "cards"}, {}, [&done](const TakeInProgress& progress) { done = progress.done; });
+  ASSERT_EQ(made.season.records.size(), 2U);
+  EXPECT_EQ(made.season.records[0].file, "a.resuslog");
+  EXPECT_EQ(made.season.records[1].number, 1);
+  EXPECT_EQ(made.paths[1], folder / "cards/b.resuslog");
+  EXPECT_EQ(made.twice, std::vector<fs::path>{folder / "cards/copy.resuslog"});
+  ASSERT_EQ(made.refused.size(), 1U);
+  EXPECT_EQ(made.refused[0].path.filename(), "empty.resuslog");
+  EXPECT_EQ(done, 4U);
+  const Season kept = made.season; // columns hold with a copy
+  EXPECT_EQ(kept.column(MeasureId::powerOnToFirstShock)[1].value, 70);
+  EXPECT_TRUE(decode(made.sketches[0]));
+}
+
+} // namespace
+} // namespace afterbeat::archive
