@@ -134,6 +134,16 @@ Json worthALookJson(const Season& season, const Chosen& chosen, const Chosen& li
   return list;
 }
 
+/// Of one kind.
+Json usualJson(const Season& season, const Chosen& chosen, const Profile& profile) {
+  Json list = Json::array();
+  const auto usual = usualHere(season, chosen, profile);
+  for (const Saying& saying : usual.value()) {
+    list.push_back(inEnglish(saying));
+  }
+  return list;
+}
+
 } // namespace
 
 nlohmann::ordered_json seasonJson(const Season& season, const Chosen& chosen,
@@ -155,7 +165,8 @@ nlohmann::ordered_json seasonJson(const Season& season, const Chosen& chosen,
          {"figures", std::move(figures)},
          {"from_call", stagesJson(stages(season, one, StagesFrom::call).value())},
          {"from_power_on", stagesJson(stages(season, one, StagesFrom::powerOn).value())},
-         {"worth_a_look", worthALookJson(season, one, chosen, words.settings.profile)}});
+         {"worth_a_look", worthALookJson(season, one, chosen, words.settings.profile)},
+         {"usual", usualJson(season, one, words.settings.profile)}});
   }
   return {{"settings",
            {{"profile", words.settings.profile.id},

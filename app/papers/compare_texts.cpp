@@ -24,6 +24,12 @@ namespace {
     QT_TRANSLATE_NOOP("Papers", "The longest pause differs most: %2 in %1, %4 in %3, %5 apart."),
     QT_TRANSLATE_NOOP("Papers",
                       "The time from %6 to %7 differs most: %2 in %1, %4 in %3, %5 apart."),
+    QT_TRANSLATE_NOOP(
+        "Papers",
+        "Nothing differs as much: from %7 to %6 it took %2 in %1 and %4 in %3, %5 apart."),
+    QT_TRANSLATE_NOOP(
+        "Papers",
+        "Nothing differs as much: in %1 %7 came %2 before %6, in %3 %4 after it, %5 apart."),
     QT_TRANSLATE_NOOP("Papers", "%1: %2 lies above the upper limit: chance alone would rarely "
                                 "reach it. Look at what was special."),
     QT_TRANSLATE_NOOP("Papers", "%1: %2 lies below the lower limit: chance alone would rarely "
@@ -120,55 +126,6 @@ namespace {
     QT_TRANSLATE_NOOP("Papers", "Here this is usual and names no record by itself: nothing shows "
                                 "compressions, in %1 of %2 records."),
     QT_TRANSLATE_NOOP("Papers", "The limit of the guideline profile in use"),
-};
-
-/// Titles of the measures, which stand in those sentences.
-[[maybe_unused]] constexpr const char* kMeasureTitles[] = {
-    QT_TRANSLATE_NOOP("Papers", "Time without circulation"),
-    QT_TRANSLATE_NOOP("Papers", "Hands-off time"),
-    QT_TRANSLATE_NOOP("Papers", "Hands-off share"),
-    QT_TRANSLATE_NOOP("Papers", "Chest compression fraction"),
-    QT_TRANSLATE_NOOP("Papers", "Hands-off time without analyses"),
-    QT_TRANSLATE_NOOP("Papers", "Compressions"),
-    QT_TRANSLATE_NOOP("Papers", "Compressions delivered a minute"),
-    QT_TRANSLATE_NOOP("Papers", "Compression rate"),
-    QT_TRANSLATE_NOOP("Papers", "Rate in target range"),
-    QT_TRANSLATE_NOOP("Papers", "Compression depth"),
-    QT_TRANSLATE_NOOP("Papers", "Depth in target range"),
-    QT_TRANSLATE_NOOP("Papers", "Full release"),
-    QT_TRANSLATE_NOOP("Papers", "Breaths"),
-    QT_TRANSLATE_NOOP("Papers", "Breaths a minute"),
-    QT_TRANSLATE_NOOP("Papers", "Longest pause"),
-    QT_TRANSLATE_NOOP("Papers", "Pauses over the limit"),
-    QT_TRANSLATE_NOOP("Papers", "Pause before a shock, median"),
-    QT_TRANSLATE_NOOP("Papers", "Pause before a shock, longest"),
-    QT_TRANSLATE_NOOP("Papers", "Pause after a shock, median"),
-    QT_TRANSLATE_NOOP("Papers", "Pause after a shock, longest"),
-    QT_TRANSLATE_NOOP("Papers", "Pause around a shock, median"),
-    QT_TRANSLATE_NOOP("Papers", "Pause around a shock, longest"),
-    QT_TRANSLATE_NOOP("Papers", "Shocks given"),
-    QT_TRANSLATE_NOOP("Papers", "Shocks not given"),
-    QT_TRANSLATE_NOOP("Papers", "Shocks, delivery unknown"),
-    QT_TRANSLATE_NOOP("Papers", "Energy delivered"),
-    QT_TRANSLATE_NOOP("Papers", "Rhythm analyses"),
-    QT_TRANSLATE_NOOP("Papers", "Analyses that advised a shock"),
-    QT_TRANSLATE_NOOP("Papers", "Advice to shock, median"),
-    QT_TRANSLATE_NOOP("Papers", "Advice to shock, longest"),
-    QT_TRANSLATE_NOOP("Papers", "Device on to first shock"),
-    QT_TRANSLATE_NOOP("Papers", "Electrodes to first shock"),
-    QT_TRANSLATE_NOOP("Papers", "Collapse to first shock"),
-    QT_TRANSLATE_NOOP("Papers", "Call to first shock"),
-    QT_TRANSLATE_NOOP("Papers", "First compressions to first shock"),
-    QT_TRANSLATE_NOOP("Papers", "Device on to electrodes"),
-    QT_TRANSLATE_NOOP("Papers", "Device on to first compressions"),
-    QT_TRANSLATE_NOOP("Papers", "Electrodes to first analysis"),
-    QT_TRANSLATE_NOOP("Papers", "Collapse to first compressions"),
-    QT_TRANSLATE_NOOP("Papers", "Call to first compressions"),
-    QT_TRANSLATE_NOOP("Papers", "Call to device arrived"),
-    QT_TRANSLATE_NOOP("Papers", "Collapse to return of circulation"),
-    QT_TRANSLATE_NOOP("Papers", "Time with circulation"),
-    QT_TRANSLATE_NOOP("Papers", "Longest time with circulation"),
-    QT_TRANSLATE_NOOP("Papers", "Device on for"),
 };
 
 } // namespace

@@ -6,7 +6,6 @@
 #include "core/bytes/byte_source.h"
 
 #include <QBuffer>
-#include <QCoreApplication>
 #include <QFontDatabase>
 #include <QPainter>
 #include <QPdfWriter>
@@ -17,10 +16,6 @@ namespace {
 
 constexpr int kDotsPerInch = 1200;
 constexpr double kPointsPerInch = 72;
-
-QString inOwnWords(const char* english) {
-  return QCoreApplication::translate("Papers", english);
-}
 
 QByteArray sheetAsPdf(const Record& record, const Figures& figures, const SheetOptions& options) {
   QByteArray bytes;
@@ -69,19 +64,19 @@ bool writeHandoverPdf(const QString& path, const Record& record, const Figures& 
   };
   if (!QFontDatabase::hasFamily(QString::fromLatin1(kPaperFont))) {
     return fail(
-        inOwnWords(QT_TRANSLATE_NOOP("Papers", "The font “%1” is not installed (Debian package "
-                                               "fonts-inter). The sheet was not written."))
+        inOwnLanguage(QT_TRANSLATE_NOOP("Papers", "The font “%1” is not installed (Debian package "
+                                                  "fonts-inter). The sheet was not written."))
             .arg(QString::fromLatin1(kPaperFont)));
   }
   const QByteArray bytes = sheetAsPdf(record, figures, options);
   if (bytes.isEmpty()) {
-    return fail(inOwnWords(QT_TRANSLATE_NOOP("Papers", "The sheet could not be painted.")));
+    return fail(inOwnLanguage(QT_TRANSLATE_NOOP("Papers", "The sheet could not be painted.")));
   }
   const auto written = replaceFile(path.toStdString(), [&](const ByteSink& sink) {
     return sink({bytes.constData(), static_cast<std::size_t>(bytes.size())});
   });
   if (!written) {
-    return fail(inOwnWords(QT_TRANSLATE_NOOP("Papers", "The sheet could not be written: %1."))
+    return fail(inOwnLanguage(QT_TRANSLATE_NOOP("Papers", "The sheet could not be written: %1."))
                     .arg(clauseWords(written.error().what)));
   }
   return true;

@@ -81,4 +81,17 @@ QString titleOf(MeasureId id, const Words& say) {
   return say(measureInfo(id).title.data());
 }
 
+QString definitionOf(MeasureId id, const Words& say) {
+  return say(measureInfo(id).definition.data());
+}
+
+QString sourceOf(MeasureId id, const Words& say) {
+  const MeasureInfo& info = measureInfo(id);
+  // What has no source cannot have been read.
+  return info.source == kCommonPractice
+             ? say(QT_TRANSLATE_NOOP("Papers", "Definition: common practice, no source."))
+             : say(QT_TRANSLATE_NOOP("Papers", "Definition: %1 (%2)."))
+                   .arg(say(info.source.data()), say(markWords(info.mark).data()));
+}
+
 } // namespace afterbeat::papers

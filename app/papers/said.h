@@ -14,5 +14,9 @@ namespace afterbeat::papers {
 [[nodiscard]] QString said(const std::vector<Saying>& sayings, const Words& say);
 /// The title of a measure.
 [[nodiscard]] QString titleOf(MeasureId id, const Words& say);
+/// How a measure is defined, in one sentence.
+[[nodiscard]] QString definitionOf(MeasureId id, const Words& say);
+/// Where the definition comes from and how sure that is, in one sentence.
+[[nodiscard]] QString sourceOf(MeasureId id, const Words& say);
 
 } // namespace afterbeat::papers

@@ -61,14 +61,24 @@ QStringList languages() {
 
 Words::Words(Translate translate) : translate_(std::move(translate)) {}
 
+QString inOwnLanguage(const char* english) {
+  const QString found = QCoreApplication::translate("Papers", english);
+  return found == QString::fromUtf8(english) ? QCoreApplication::translate("Measures", english)
+                                             : found;
+}
+
 Words Words::inLanguage(const QString& language) {
   auto translator = std::make_shared<QTranslator>();
   if (!loadLanguage(*translator, language)) {
     return Words{};
   }
   return Words{[translator](const char* english) {
-    const QString found = translator->translate("Papers", english);
-    return found.isEmpty() ? QString::fromUtf8(english) : found;
+    for (const char* context : {"Papers", "Measures"}) {
+      if (const QString found = translator->translate(context, english); !found.isEmpty()) {
+        return found;
+      }
+    }
+    return QString::fromUtf8(english);
   }};
 }
 

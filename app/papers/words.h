@@ -13,8 +13,12 @@ class QTranslator;
 
 namespace afterbeat::papers {
 
-/// Gives the words of the reader's language for English ones of the context "Papers".
+/// Gives the words of the reader's language for English ones: those of the papers, and what the
+/// core says of single measures.
 using Translate = std::function<QString(const char* english)>;
+
+/// The language that the program runs in.
+[[nodiscard]] QString inOwnLanguage(const char* english);
 
 /// A record's own text for showing: one line, without control characters, and with its writing
 /// direction kept from changing that of the words around it.

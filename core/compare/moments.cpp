@@ -3,6 +3,7 @@
 #include "core/measures/first_events.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace afterbeat {
 namespace {
@@ -186,10 +187,11 @@ SideBySide sideBySide(const std::vector<RecordAndFigures>& records, KeyMoment at
 }
 
 Saying words(const DiffersMost& most, const std::vector<std::string>& names) {
-  std::vector<SayingPart> parts{
-      names[most.least], Amount{*most.seconds[most.least], AmountKind::seconds}, names[most.most],
-      Amount{*most.seconds[most.most], AmountKind::seconds},
-      Amount{most.difference(), AmountKind::seconds}};
+  const double least = *most.seconds[most.least], largest = *most.seconds[most.most];
+  // What came first in one record may have come second in another; "before" says it, not a sign.
+  std::vector<SayingPart> parts{names[most.least], Amount{std::fabs(least), AmountKind::seconds},
+                                names[most.most], Amount{std::fabs(largest), AmountKind::seconds},
+                                Amount{most.difference(), AmountKind::seconds}};
   switch (most.what) {
   case DiffersMost::What::preShockPause:
     return {"The pause before the first shock differs most: %2 in %1, %4 in %3, %5 apart.", parts};
@@ -202,6 +204,14 @@ Saying words(const DiffersMost& most, const std::vector<std::string>& names) {
   }
   parts.emplace_back(Term{name(most.from)});
   parts.emplace_back(Term{name(most.to)});
+  if (largest < 0) {
+    return {"Nothing differs as much: from %7 to %6 it took %2 in %1 and %4 in %3, %5 apart.",
+            parts};
+  }
+  if (least < 0) {
+    return {"Nothing differs as much: in %1 %7 came %2 before %6, in %3 %4 after it, %5 apart.",
+            parts};
+  }
   return {"The time from %6 to %7 differs most: %2 in %1, %4 in %3, %5 apart.", parts};
 }
 

@@ -2756,7 +2756,7 @@
     </message>
     <message>
         <source>%1 by site. Each point is one record; the line is the middle one, and the bar how far that may be off by chance.</source>
-        <translation>%1 nach Standort. Jeder Punkt ist eine Aufzeichnung; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
+        <translation>%1 nach Ort. Jeder Punkt ist eine Aufzeichnung; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
     </message>
     <message>
         <source>%1 by team. Each point is one record; the line is the middle one, and the bar how far that may be off by chance.</source>
@@ -2845,170 +2845,6 @@
     <message>
         <source>The limit of the guideline profile in use</source>
         <translation>Der Grenzwert des verwendeten Leitlinienprofils</translation>
-    </message>
-    <message>
-        <source>Time without circulation</source>
-        <translation>Zeit ohne Kreislauf</translation>
-    </message>
-    <message>
-        <source>Hands-off time</source>
-        <translation>Zeit ohne Herzdruckmassage</translation>
-    </message>
-    <message>
-        <source>Hands-off share</source>
-        <translation>Anteil ohne Herzdruckmassage</translation>
-    </message>
-    <message>
-        <source>Chest compression fraction</source>
-        <translation>Anteil mit Herzdruckmassage</translation>
-    </message>
-    <message>
-        <source>Hands-off time without analyses</source>
-        <translation>Zeit ohne Herzdruckmassage, abzüglich Analysen</translation>
-    </message>
-    <message>
-        <source>Compressions</source>
-        <translation>Kompressionen</translation>
-    </message>
-    <message>
-        <source>Compressions delivered a minute</source>
-        <translation>Tatsächliche Kompressionen pro Minute</translation>
-    </message>
-    <message>
-        <source>Compression rate</source>
-        <translation>Kompressionsfrequenz</translation>
-    </message>
-    <message>
-        <source>Rate in target range</source>
-        <translation>Frequenz im Zielbereich</translation>
-    </message>
-    <message>
-        <source>Compression depth</source>
-        <translation>Drucktiefe</translation>
-    </message>
-    <message>
-        <source>Depth in target range</source>
-        <translation>Drucktiefe im Zielbereich</translation>
-    </message>
-    <message>
-        <source>Full release</source>
-        <translation>Vollständige Entlastung</translation>
-    </message>
-    <message>
-        <source>Breaths a minute</source>
-        <translation>Beatmungen pro Minute</translation>
-    </message>
-    <message>
-        <source>Pauses over the limit</source>
-        <translation>Pausen über dem Grenzwert</translation>
-    </message>
-    <message>
-        <source>Pause before a shock, median</source>
-        <translation>Pause vor einem Schock, Median</translation>
-    </message>
-    <message>
-        <source>Pause before a shock, longest</source>
-        <translation>Pause vor einem Schock, längste</translation>
-    </message>
-    <message>
-        <source>Pause after a shock, median</source>
-        <translation>Pause nach einem Schock, Median</translation>
-    </message>
-    <message>
-        <source>Pause after a shock, longest</source>
-        <translation>Pause nach einem Schock, längste</translation>
-    </message>
-    <message>
-        <source>Pause around a shock, median</source>
-        <translation>Pause rund um einen Schock, Median</translation>
-    </message>
-    <message>
-        <source>Pause around a shock, longest</source>
-        <translation>Pause rund um einen Schock, längste</translation>
-    </message>
-    <message>
-        <source>Shocks not given</source>
-        <translation>Nicht abgegebene Schocks</translation>
-    </message>
-    <message>
-        <source>Shocks, delivery unknown</source>
-        <translation>Schocks, Abgabe unbekannt</translation>
-    </message>
-    <message>
-        <source>Energy delivered</source>
-        <translation>Abgegebene Energie</translation>
-    </message>
-    <message>
-        <source>Rhythm analyses</source>
-        <translation>Rhythmusanalysen</translation>
-    </message>
-    <message>
-        <source>Analyses that advised a shock</source>
-        <translation>Analysen mit Schockempfehlung</translation>
-    </message>
-    <message>
-        <source>Advice to shock, median</source>
-        <translation>Empfehlung bis Schock, Median</translation>
-    </message>
-    <message>
-        <source>Advice to shock, longest</source>
-        <translation>Empfehlung bis Schock, längste</translation>
-    </message>
-    <message>
-        <source>Device on to first shock</source>
-        <translation>Einschalten bis erster Schock</translation>
-    </message>
-    <message>
-        <source>Electrodes to first shock</source>
-        <translation>Elektroden bis erster Schock</translation>
-    </message>
-    <message>
-        <source>Collapse to first shock</source>
-        <translation>Kollaps bis erster Schock</translation>
-    </message>
-    <message>
-        <source>Call to first shock</source>
-        <translation>Notruf bis erster Schock</translation>
-    </message>
-    <message>
-        <source>First compressions to first shock</source>
-        <translation>Erste Kompressionen bis erster Schock</translation>
-    </message>
-    <message>
-        <source>Device on to electrodes</source>
-        <translation>Einschalten bis Elektroden</translation>
-    </message>
-    <message>
-        <source>Device on to first compressions</source>
-        <translation>Einschalten bis erste Kompressionen</translation>
-    </message>
-    <message>
-        <source>Electrodes to first analysis</source>
-        <translation>Elektroden bis erste Analyse</translation>
-    </message>
-    <message>
-        <source>Collapse to first compressions</source>
-        <translation>Kollaps bis erste Kompressionen</translation>
-    </message>
-    <message>
-        <source>Call to first compressions</source>
-        <translation>Notruf bis erste Kompressionen</translation>
-    </message>
-    <message>
-        <source>Call to device arrived</source>
-        <translation>Notruf bis Eintreffen des Geräts</translation>
-    </message>
-    <message>
-        <source>Collapse to return of circulation</source>
-        <translation>Kollaps bis Rückkehr des Kreislaufs</translation>
-    </message>
-    <message>
-        <source>Time with circulation</source>
-        <translation>Zeit mit Kreislauf</translation>
-    </message>
-    <message>
-        <source>Longest time with circulation</source>
-        <translation>Längste Zeit mit Kreislauf</translation>
     </message>
     <message>
         <source>%1 a minute</source>
@@ -3149,7 +2985,7 @@
     </message>
     <message>
         <source>Site not recorded</source>
-        <translation>Standort nicht aufgezeichnet</translation>
+        <translation>Ort nicht aufgezeichnet</translation>
     </message>
     <message>
         <source>Team not recorded</source>
@@ -3161,7 +2997,7 @@
     </message>
     <message>
         <source>%1 by site</source>
-        <translation>%1 nach Standort</translation>
+        <translation>%1 nach Ort</translation>
     </message>
     <message>
         <source>%1 by team</source>
@@ -3336,7 +3172,7 @@
     </message>
     <message>
         <source>Without identity: sites, teams and records have pseudonyms made with a secret; days are cut to the first of their month.</source>
-        <translation>Ohne Identität: Standorte, Teams und Aufzeichnungen haben Pseudonyme, die mit einem Geheimnis gebildet sind; Tage sind auf den Ersten ihres Monats gekürzt.</translation>
+        <translation>Ohne Identität: Orte, Teams und Aufzeichnungen haben Pseudonyme, die mit einem Geheimnis gebildet sind; Tage sind auf den Ersten ihres Monats gekürzt.</translation>
     </message>
     <message>
         <source>How to read it: the middle is the value that half of the records lie below. What chance alone could do is said beside every middle; with fewer than five records only the values themselves are shown. What was not recorded is counted, never taken as zero.</source>
@@ -3356,7 +3192,7 @@
     </message>
     <message>
         <source>sites: %1</source>
-        <translation>Standorte: %1</translation>
+        <translation>Orte: %1</translation>
     </message>
     <message>
         <source>without a day: %1</source>
@@ -3416,7 +3252,7 @@
     </message>
     <message>
         <source>Figures of this site</source>
-        <translation>Zahlen dieses Standorts</translation>
+        <translation>Zahlen dieses Ortes</translation>
     </message>
     <message>
         <source>Middle elsewhere</source>
@@ -3424,16 +3260,16 @@
     </message>
     <message>
         <source>No figure here differs from the other sites by more than chance explains; in few records a real difference can go unseen.</source>
-        <translation>Keine Zahl hier unterscheidet sich von den anderen Standorten stärker, als Zufall erklärt; bei wenigen Aufzeichnungen kann ein wirklicher Unterschied unbemerkt bleiben.</translation>
+        <translation>Keine Zahl hier unterscheidet sich von den anderen Orten stärker, als Zufall erklärt; bei wenigen Aufzeichnungen kann ein wirklicher Unterschied unbemerkt bleiben.</translation>
     </message>
     <message>
         <source>More of a difference to the other sites than chance explains: %1. Why, these figures cannot say.</source>
-        <translation>Ein größerer Unterschied zu den anderen Standorten, als Zufall erklärt: %1. Warum, können diese Zahlen nicht sagen.</translation>
+        <translation>Ein größerer Unterschied zu den anderen Orten, als Zufall erklärt: %1. Warum, können diese Zahlen nicht sagen.</translation>
     </message>
     <message>
         <source>Site %1</source>
         <extracomment>A pseudonym stands in the place.</extracomment>
-        <translation>Standort %1</translation>
+        <translation>Ort %1</translation>
     </message>
     <message>
         <source>Team %1</source>
@@ -3453,7 +3289,7 @@
     </message>
     <message>
         <source>Too few records, here or elsewhere, to hold this site against the others.</source>
-        <translation>Zu wenige Aufzeichnungen, hier oder anderswo, um diesen Standort mit den anderen zu vergleichen.</translation>
+        <translation>Zu wenige Aufzeichnungen, hier oder anderswo, um diesen Ort mit den anderen zu vergleichen.</translation>
     </message>
     <message>
         <source>%1: %2, too few for a middle</source>
@@ -3502,6 +3338,26 @@
     <message>
         <source>Here this is usual and names no record by itself: nothing shows compressions, in %1 of %2 records.</source>
         <translation>Hier ist das üblich und nennt für sich keine Aufzeichnung: Nichts zeigt Kompressionen, in %1 von %2 Aufzeichnungen.</translation>
+    </message>
+    <message>
+        <source>Nothing differs as much: from %7 to %6 it took %2 in %1 and %4 in %3, %5 apart.</source>
+        <translation>Nichts unterscheidet sich so sehr: Von „%7“ bis „%6“ vergingen %2 in %1 und %4 in %3, Abstand %5.</translation>
+    </message>
+    <message>
+        <source>Nothing differs as much: in %1 %7 came %2 before %6, in %3 %4 after it, %5 apart.</source>
+        <translation>Nichts unterscheidet sich so sehr: In %1 kam „%7“ %2 vor „%6“, in %3 %4 danach, Abstand %5.</translation>
+    </message>
+    <message>
+        <source>Definition: common practice, no source.</source>
+        <translation>Definition: übliche Praxis, ohne Quelle.</translation>
+    </message>
+    <message>
+        <source>Definition: %1 (%2).</source>
+        <translation>Definition: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <translation>%1: %2 %3</translation>
     </message>
 </context>
 <context>
@@ -3560,14 +3416,6 @@
     <message>
         <source>%1 were excluded and count in no figure.</source>
         <translation>%1 wurden ausgenommen und gehen in keine Zahl ein.</translation>
-    </message>
-    <message>
-        <source>Definition: %1 (%2).</source>
-        <translation>Definition: %1 (%2).</translation>
-    </message>
-    <message>
-        <source>Definition: common practice, no source.</source>
-        <translation>Definition: übliche Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <source>Targets: %1.</source>
@@ -5477,12 +5325,12 @@
         <translation>Arten werden in einem Diagramm nie vermischt; nicht in diesem: %1.</translation>
     </message>
     <message>
-        <source>No record fits the filter.</source>
-        <translation>Keine Aufzeichnung passt zum Filter.</translation>
-    </message>
-    <message>
         <source>Kind of records</source>
         <translation>Art der Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>There is no record to draw.</source>
+        <translation>Es gibt keine Aufzeichnung zu zeichnen.</translation>
     </message>
 </context>
 <context>
@@ -5599,7 +5447,7 @@
     </message>
     <message>
         <source>Worth a look</source>
-        <translation>Näher ansehen</translation>
+        <translation>Einen Blick wert</translation>
     </message>
     <message>
         <source>Show what is worth a &amp;look</source>

@@ -17,8 +17,14 @@ const std::vector<std::string> kIdentities{"Lakeshore hut", "Night watch", "K-99
 
 /// A small rescue of its own: `i` makes its id, its day and its pauses.
 std::string rescue(int i, const std::string& kind = "rescue",
-                   const std::string& site = "Lakeshore hut") {
+                   const std::string& site = "Lakeshore hut", bool shockGiven = true) {
   auto lines = smallRescue();
+  for (std::string& line : lines) {
+    const std::string given = R"("delivered":true)";
+    if (const auto at = line.find(given); at != std::string::npos && !shockGiven) {
+      line.replace(at, given.size(), R"("delivered":false)");
+    }
+  }
   lines[0] = fmt::format(
       R"({{"resuslog":"1.0","id":"urn:uuid:6f0a52f4-53bb-4f3e-9a0e-0a4c0f1c2{:03}",)"
       R"("recorded":"2026-03-{:02}T09:12:30+01:00","kind":"{}","patient":{{"category":"adult"}},)"
@@ -135,6 +141,24 @@ TEST(Compare, JsonCountsWhatIsMissing) {
   }
   EXPECT_EQ(json["kinds"][0]["figures"][0]["id"], "call_to_first_shock");
   EXPECT_EQ(json["kinds"][0]["figures"][0]["not_recorded"], 7);
+}
+
+TEST(Compare, JsonSaysWhatIsUsualAndNamesNoRecordForIt) {
+  const Folder folder;
+  constexpr int kRecords = 20;
+  for (int i = 0; i < kRecords; ++i) {
+    folder.write(fmt::format("{}.resuslog", i), rescue(i, "rescue", "Lakeshore hut", false));
+  }
+  const Ran ran = folder.cli({"compare", ".", "--json"});
+  EXPECT_EQ(ran.exit, 0) << ran.err;
+  const auto json = nlohmann::json::parse(ran.out);
+  ASSERT_EQ(json["kinds"].size(), 1U);
+  EXPECT_EQ(json["kinds"][0]["records"], kRecords);
+  EXPECT_TRUE(json["kinds"][0]["worth_a_look"].empty());
+  ASSERT_EQ(json["kinds"][0]["usual"].size(), 1U);
+  EXPECT_EQ(json["kinds"][0]["usual"][0],
+            "Here this is usual and names no record by itself: a shock that was not given, in 20 "
+            "of 20 records.");
 }
 
 TEST(Compare, TheSameBytesAreOneRecordAndBrokenFilesAreNamed) {

@@ -385,12 +385,36 @@ TEST_F(SeasonTest, AnEmptyFolderAndOneRecordAreSaidNotDrawn) {
   openFolder();
   EXPECT_EQ(compare_->table()->model()->rowCount(), 0);
   goTo(compare_->spread());
-  EXPECT_TRUE(compare_->spread()->sentences().contains("No record fits"));
+  EXPECT_TRUE(compare_->spread()->sentences().contains("no record to draw"));
   writeSeason(1, 0);
   openFolder();
   EXPECT_EQ(compare_->table()->model()->rowCount(), 1);
   goTo(compare_->overTime());
   EXPECT_FALSE(compare_->overTime()->sentences().isEmpty());
+}
+
+TEST_F(SeasonTest, EveryFigureShowsItsDefinitionWithItsSource) {
+  writeSeason(6);
+  openFolder();
+  const auto* model = compare_->table()->model();
+  int figures = 0;
+  for (int column = 0; column < model->columnCount(); ++column) {
+    const auto sorts = compare_->table()->lines()->sorts(column);
+    if (sorts && std::holds_alternative<MeasureId>(*sorts)) {
+      ++figures;
+      const MeasureInfo& info = measureInfo(std::get<MeasureId>(*sorts));
+      const QString about = model->headerData(column, Qt::Horizontal, Qt::ToolTipRole).toString();
+      EXPECT_TRUE(about.contains(info.definition.data())) << about.toStdString();
+      EXPECT_TRUE(about.contains("Definition: ")) << about.toStdString();
+    }
+  }
+  EXPECT_GE(figures, 5);
+  goTo(compare_->spread());
+  const QString last = compare_->spread()->sentences().section('\n', -1);
+  EXPECT_TRUE(last.contains("Definition: ")) << last.toStdString();
+  EXPECT_TRUE(last.startsWith(measureInfo(MeasureId::powerOnToFirstShock).definition.data()));
+  goTo(compare_->overTime());
+  EXPECT_TRUE(compare_->overTime()->sentences().contains("Definition: "));
 }
 
 TEST_F(SeasonTest, AHundredThousandRecordsFetchOnlyWhatIsSeen) {

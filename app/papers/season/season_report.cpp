@@ -124,7 +124,14 @@ private:
                "after Holm (both from memory). Over time: longest run and crossings after "
                "Anhøj and Olesen, PLoS ONE 2014;9:e113825 (read in a secondary "
                "publication)."))
-        << say(QT_TRANSLATE_NOOP("Papers", "Targets: %1.")).arg(plainText(settings_.profile.name));
+        << say(QT_TRANSLATE_NOOP("Papers", "Targets: %1."))
+               .arg(plainText(say(settings_.profile.name.c_str()).toStdString()));
+    for (const MeasureId measure : reportMeasures()) {
+      report_.method << say(QT_TRANSLATE_NOOP("Papers", "%1: %2 %3"))
+                            .arg(titleOf(measure, report_.words),
+                                 definitionOf(measure, report_.words),
+                                 sourceOf(measure, report_.words));
+    }
   }
 
   void part(StatedKind kind, const Chosen& chosen) {

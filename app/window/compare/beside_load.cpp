@@ -3,7 +3,6 @@
 #include "app/window/session/folder.h"
 #include "app/window/session/load.h"
 
-#include <QCoreApplication>
 #include <QDateTime>
 #include <QFileInfo>
 
@@ -12,10 +11,6 @@
 namespace afterbeat::window {
 
 namespace {
-
-papers::Translate translate() {
-  return [](const char* english) { return QCoreApplication::translate("Papers", english); };
-}
 
 /// All that side by side shows, and none of the samples.
 BesideRecord withoutWaves(const QString& path, const Record& record, const Figures& figures) {
@@ -27,7 +22,7 @@ BesideRecord withoutWaves(const QString& path, const Record& record, const Figur
   lean->otherRecordsInFile = record.otherRecordsInFile;
   lean->lostLines = record.lostLines;
   return {path, std::move(lean), std::make_shared<const Figures>(figures),
-          std::make_shared<const papers::RowsPicture>(record, figures, translate())};
+          std::make_shared<const papers::RowsPicture>(record, figures, papers::inOwnLanguage)};
 }
 
 void sortByBegin(std::vector<BesideRecord>& records) {

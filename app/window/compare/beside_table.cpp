@@ -5,7 +5,6 @@
 #include "app/window/look/look.h"
 
 #include <QBrush>
-#include <QCoreApplication>
 #include <QFont>
 #include <QGuiApplication>
 
@@ -43,8 +42,7 @@ void BesideTable::addFigures(const SideBySide& compared) {
   for (const FigureRow* figure : inOrder(compared.figures)) {
     Row row;
     row.title = titleWords(figure->measure);
-    row.about = QCoreApplication::translate(
-        "Measures", std::string(measureInfo(figure->measure).definition).c_str());
+    row.about = definitionWords(figure->measure);
     for (std::size_t i = 0; i < figure->cells.size(); ++i) {
       QString text = cellWords(figure->measure, figure->cells[i]);
       if (figure->differences[i]) {

@@ -46,7 +46,7 @@ ChartMade make(const Season& season, const Chosen& chosen, const std::optional<S
   ChartMade made;
   made.kinds = kindsOf(season, chosen);
   if (made.kinds.empty()) {
-    made.refusal = ChartView::tr("No record fits the filter.");
+    made.refusal = ChartView::tr("There is no record to draw.");
     return made;
   }
   const auto there =
@@ -166,6 +166,9 @@ void ChartView::deliver(const ChartMade& made) {
     lines << made.refusal;
   }
   lines << otherKinds(made);
+  if (const auto id = measureDrawn(); id && made.chart) {
+    lines << definitionWords(*id).replace(QLatin1Char('\n'), QLatin1Char(' '));
+  }
   lines.removeAll(QString());
   sentences_->setText(lines.join(QLatin1Char('\n')));
   canvas_->show(made.chart);

@@ -51,6 +51,8 @@ protected:
   void showEvent(QShowEvent* event) override;
   /// What the choosers say now.
   [[nodiscard]] virtual ChartMaker maker() const = 0;
+  /// The figure they chose, which is defined under the chart; empty: several, or none.
+  [[nodiscard]] virtual std::optional<MeasureId> measureDrawn() const { return std::nullopt; }
   /// Adds a chooser over the chart; changing it asks for a new one.
   QComboBox* addChooser(const QString& name);
   /// For more controls.

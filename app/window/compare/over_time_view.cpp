@@ -146,6 +146,11 @@ ChartMaker OverTimeView::maker() const {
   };
 }
 
+std::optional<MeasureId> OverTimeView::measureDrawn() const {
+  const int chosen = measure_->currentData().toInt();
+  return chosen == kWithShock ? std::nullopt : std::optional(static_cast<MeasureId>(chosen));
+}
+
 void OverTimeView::load() {
   const QString key = desk().source() ? desk().source()->key() : QString();
   if (key == loadedFor_) {

@@ -214,6 +214,14 @@ QVariant SeasonTableModel::data(const QModelIndex& index, int role) const {
   }
 }
 
+QString SeasonTableModel::about(const Column& column) {
+  if (!column.what) {
+    return tr("A quarter of an hour from edge to edge");
+  }
+  const auto* id = std::get_if<MeasureId>(&*column.what);
+  return id ? definitionWords(*id) + QLatin1Char('\n') + tr("Sort by this") : tr("Sort by this");
+}
+
 QVariant SeasonTableModel::headerData(int section, Qt::Orientation orientation, int role) const {
   if (orientation != Qt::Horizontal || section >= columnCount()) {
     return {};
@@ -225,7 +233,7 @@ QVariant SeasonTableModel::headerData(int section, Qt::Orientation orientation, 
   case Qt::AccessibleTextRole:
     return title(column);
   case Qt::ToolTipRole:
-    return column.what ? tr("Sort by this") : tr("A quarter of an hour from edge to edge");
+    return about(column);
   case Qt::TextAlignmentRole:
     return QVariant::fromValue(Qt::Alignment(
         (column.what && std::holds_alternative<MeasureId>(*column.what) ? Qt::AlignRight

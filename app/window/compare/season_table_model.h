@@ -36,6 +36,8 @@ private:
   void arrange();
   [[nodiscard]] QString text(const Column& column, std::uint32_t place) const;
   [[nodiscard]] QString title(const Column& column) const;
+  /// What the column holds: a figure's definition with its source.
+  [[nodiscard]] static QString about(const Column& column);
   [[nodiscard]] const archive::RowsSketch* sketch(std::uint32_t place) const;
   void fetchSketches() const;
 

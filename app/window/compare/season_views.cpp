@@ -24,6 +24,10 @@ ChartMaker SpreadView::maker() const {
   };
 }
 
+std::optional<MeasureId> SpreadView::measureDrawn() const {
+  return static_cast<MeasureId>(measure_->currentData().toInt());
+}
+
 StagesView::StagesView(SeasonDesk& desk, QWidget* parent)
     : ChartView(desk, tr("Where the time goes"), parent), from_(addChooser(tr("Counted from"))),
       shape_(addChooser(tr("Drawn as"))) {

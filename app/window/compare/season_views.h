@@ -19,6 +19,7 @@ public:
 
 protected:
   [[nodiscard]] ChartMaker maker() const override;
+  [[nodiscard]] std::optional<MeasureId> measureDrawn() const override;
 
 private:
   QComboBox *measure_, *by_;
@@ -63,6 +64,7 @@ signals:
 
 protected:
   [[nodiscard]] ChartMaker maker() const override;
+  [[nodiscard]] std::optional<MeasureId> measureDrawn() const override;
 
 private:
   void askMark();

@@ -2,6 +2,7 @@
 
 #include "app/papers/said.h"
 #include "app/window/compare/season_table_model.h"
+#include "app/window/look/figure_words.h"
 #include "app/window/look/look.h"
 #include "app/window/session/session.h"
 #include "core/compare/stand_out.h"
@@ -49,9 +50,15 @@ StandOutView::Found StandOutView::find(const SharedSource& source, const Chosen&
   try {
     const auto all = worthALook(source->season(), chosen, profile);
     found.all = all.size();
-    if (const auto usual = usualHere(source->season(), chosen, profile)) {
-      for (const Saying& saying : *usual) {
-        found.usual << papers::said(saying, words());
+    const auto kinds = kindsOf(source->season(), chosen);
+    for (const KindCount& one : kinds) {
+      const auto usual =
+          usualHere(source->season(), ofKind(source->season(), chosen, one.kind), profile);
+      if (usual && !usual->empty()) {
+        const QString sentences = papers::said(*usual, words());
+        found.usual << (kinds.size() > 1
+                            ? QStringLiteral("%1: %2").arg(kindWords(one.kind), sentences)
+                            : sentences);
       }
     }
     for (std::size_t i = 0; i < std::min(all.size(), kMostShown); ++i) {

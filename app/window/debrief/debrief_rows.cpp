@@ -4,7 +4,6 @@
 #include "app/window/session/selection.h"
 #include "app/window/session/session.h"
 
-#include <QCoreApplication>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
@@ -41,14 +40,11 @@ void DebriefRowsCanvas::refresh(bool wordsShown) {
   if (!session_.hasRecord()) {
     return;
   }
-  const papers::Translate translate = [](const char* english) {
-    return QCoreApplication::translate("Papers", english);
-  };
-  picture_ =
-      wordsShown
-          ? std::make_unique<papers::RowsPicture>(session_.record(), session_.figures(), translate)
-          : std::make_unique<papers::RowsPicture>(papers::withoutOwnWords(session_.record()),
-                                                  session_.figures(), translate);
+  picture_ = wordsShown
+                 ? std::make_unique<papers::RowsPicture>(session_.record(), session_.figures(),
+                                                         papers::inOwnLanguage)
+                 : std::make_unique<papers::RowsPicture>(papers::withoutOwnWords(session_.record()),
+                                                         session_.figures(), papers::inOwnLanguage);
   setAccessibleDescription(picture_->asText());
   layOut();
 }

@@ -1,6 +1,5 @@
 #include "app/window/figures/working_panel.h"
-#include "core/measures/derived_use.h"
-
+#include "app/papers/said.h"
 #include "app/window/figures/reasons.h"
 #include "app/window/figures/targets.h"
 #include "app/window/look/figure_words.h"
@@ -8,6 +7,7 @@
 #include "app/window/session/selection.h"
 #include "app/window/session/session.h"
 #include "app/window/signals/origin.h"
+#include "core/measures/derived_use.h"
 
 #include <QAction>
 #include <QCoreApplication>
@@ -40,10 +40,6 @@ public:
   using QTableView::QTableView;
   [[nodiscard]] QSize sizeHint() const override { return {256, 6 * fontMetrics().height()}; }
 };
-
-QString markText(SourceMark mark) {
-  return QCoreApplication::translate("Measures", std::string(markWords(mark)).c_str());
-}
 
 QString fromTo(const Measure& measure) {
   if (measure.status != Status::ok || !measure.numerator || !measure.denominator) {
@@ -80,7 +76,7 @@ QString evidenceText(Evidence evidence) {
 
 QString definitionText(const Figures& figures, MeasureId id) {
   const MeasureInfo& info = measureInfo(id);
-  QStringList sentences{QCoreApplication::translate("Measures", info.definition.data())};
+  QStringList sentences{papers::definitionOf(id, words())};
   if (info.dependsOnThreshold) {
     sentences << QCoreApplication::translate(
                      "WorkingPanel", "Hands off counts as a pause when longer than %1 s, and then "
@@ -105,21 +101,11 @@ QString definitionText(const Figures& figures, MeasureId id) {
 }
 
 QString sourceText(const Figures& figures, MeasureId id) {
-  const MeasureInfo& info = measureInfo(id);
-  const auto say = [](const char* english) {
-    return QCoreApplication::translate("WorkingPanel", english);
-  };
-  // What has no source cannot have been read.
-  QStringList sentences{
-      info.source == kCommonPractice
-          ? say(QT_TRANSLATE_NOOP("WorkingPanel", "Definition: common practice, no source."))
-          : say(QT_TRANSLATE_NOOP("WorkingPanel", "Definition: %1 (%2)."))
-                .arg(QCoreApplication::translate("Measures", info.source.data()),
-                     markText(info.mark))};
+  QStringList sentences{papers::sourceOf(id, words())};
   if (restsOnHands(id)) {
     sentences << evidenceText(figures.evidence);
   }
-  sentences << say(QT_TRANSLATE_NOOP("WorkingPanel", "Targets: %1."))
+  sentences << QCoreApplication::translate("WorkingPanel", "Targets: %1.")
                    .arg(words()(figures.settings.profile.name.c_str()));
   return sentences.join(QLatin1Char('\n'));
 }

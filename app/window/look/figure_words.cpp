@@ -1,5 +1,6 @@
 #include "app/window/look/figure_words.h"
 
+#include "app/papers/said.h"
 #include "app/window/look/look.h"
 
 #include <QCoreApplication>
@@ -158,7 +159,11 @@ QString valueWords(const Measure& measure) {
 }
 
 QString titleWords(MeasureId id) {
-  return QCoreApplication::translate("Measures", measureInfo(id).title.data());
+  return papers::titleOf(id, words());
+}
+
+QString definitionWords(MeasureId id) {
+  return papers::definitionOf(id, words()) + QLatin1Char('\n') + papers::sourceOf(id, words());
 }
 
 QString causeWords(const Pause& pause, const Figures& figures) {

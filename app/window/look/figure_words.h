@@ -40,6 +40,8 @@ private:
 
 /// The measure's name in the window's language.
 [[nodiscard]] QString titleWords(MeasureId id);
+/// How the measure is defined, and where that comes from.
+[[nodiscard]] QString definitionWords(MeasureId id);
 
 /// Why hands were off, with the shock's number where there is one.
 [[nodiscard]] QString causeWords(const Pause& pause, const Figures& figures);

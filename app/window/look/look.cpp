@@ -1,6 +1,5 @@
 #include "app/window/look/look.h"
 
-#include <QCoreApplication>
 #include <QFontDatabase>
 
 #include <algorithm>
@@ -110,8 +109,7 @@ QPalette ownPalette(bool dark) {
 }
 
 const papers::Words& words() {
-  static const papers::Words instance(
-      [](const char* english) { return QCoreApplication::translate("Papers", english); });
+  static const papers::Words instance(papers::inOwnLanguage);
   return instance;
 }
 

@@ -247,9 +247,8 @@ void computeWith(const FigureSettings& settings, Loaded& loaded) {
   const Derived& derived = (*loaded.derived)[loaded.shown];
   loaded.origin = {derivedUse(loaded.record(), *loaded.figures), derived.compressions,
                    derived.ventilations};
-  loaded.rows = std::make_shared<const papers::RowsPicture>(
-      loaded.record(), *loaded.figures,
-      [](const char* english) { return QCoreApplication::translate("Papers", english); });
+  loaded.rows = std::make_shared<const papers::RowsPicture>(loaded.record(), *loaded.figures,
+                                                            papers::inOwnLanguage);
 }
 
 Loaded showRecord(Loaded from, std::size_t index, const FigureSettings& settings) {

@@ -80,6 +80,22 @@ TEST(SideBySide, OneDelayedStageIsNamedNotWhatFollows) {
             "104.0 s in drill 2, 48.0 s apart.");
 }
 
+TEST(SideBySide, WhatCameTheOtherWayRoundIsSaidInWordsNotWithASign) {
+  DiffersMost most;
+  most.from = KeyMoment::electrodes;
+  most.to = KeyMoment::firstHandsOn;
+  most.seconds = {-30, 12};
+  most.least = 0;
+  most.most = 1;
+  EXPECT_EQ(inEnglish(words(most, {"A", "B"})),
+            "Nothing differs as much: in A first compressions came 30.0 s before electrodes "
+            "attached, in B 12.0 s after it, 42.0 s apart.");
+  most.seconds = {-30, -12};
+  EXPECT_EQ(inEnglish(words(most, {"A", "B"})),
+            "Nothing differs as much: from first compressions to electrodes attached it took "
+            "30.0 s in A and 12.0 s in B, 18.0 s apart.");
+}
+
 TEST(SideBySide, APauseCanDifferMost) {
   Pair pair(drill(0, 30, 50, 70, 8), drill(0, 30, 50, 70, 8));
   pair.other.record.entries.clear();

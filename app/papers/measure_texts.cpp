@@ -2,7 +2,7 @@
 
 namespace {
 
-/// The words of the core that the window translates when it shows them (context "Measures"), for
+/// What the core says of single measures (context "Measures"), for
 /// the collector of texts, which does not read the core. A test fails while one is missing.
 [[maybe_unused]] constexpr const char* kMeasureTexts[] = {
     QT_TRANSLATE_NOOP("Measures", "Time without circulation"),
