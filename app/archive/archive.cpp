@@ -39,6 +39,17 @@ const QString kKept = QStringLiteral(
     "CASE WHEN EXISTS (SELECT 1 FROM content c WHERE c.version_id = v.id) THEN 1 ELSE 0 END "
     "FROM version v ");
 
+/// `few`: cells are fetched for these records alone.
+Season seasonOf(const ArchivePlace& place, std::int64_t making, std::vector<RecordFacts> records,
+                bool few) {
+  Season season;
+  season.records = std::move(records);
+  sortByDay(season.records);
+  auto shelf = std::make_shared<ColumnShelf>(place, making, season.records, few);
+  season.column = [shelf](MeasureId id) -> const FigureColumn& { return shelf->column(id); };
+  return season;
+}
+
 FigureCell cellFrom(const QVariant& value) {
   return {value.toDouble(), value.isNull() ? Status::notApplicable : Status::ok};
 }
@@ -67,8 +78,9 @@ Expected<std::vector<Making>> Archive::makings() const {
 
 Expected<std::optional<Making>> Archive::makingWith(const MakingSettings& settings) const {
   const std::string profile = profileJson(settings.figures.profile);
-  return makings().map([&](const std::vector<Making>& all) -> std::optional<Making> {
-    for (const Making& making : all) {
+  // Without counting their records: that reads all of them.
+  return with(place_, Access::read, [&](Database& database) -> std::optional<Making> {
+    for (const Making& making : readMakings(database, false)) {
       const FigureSettings& figures = making.settings.figures;
       if (making.inUse && making.settings.derive == settings.derive &&
           figures.pauseThreshold == settings.figures.pauseThreshold &&
@@ -108,15 +120,29 @@ Expected<std::vector<RecordFacts>> Archive::latest(std::size_t count, std::int64
   });
 }
 
-Expected<Season> Archive::season(std::int64_t making) const {
-  const ArchivePlace place = place_;
+Expected<Season> Archive::latestSeason(std::size_t count, std::int64_t making) const {
   return with(place_, Access::read, [&](Database& database) {
-    Season season;
     const std::int64_t used = makingOr(database, making);
-    season.records = readFacts(database, used, 0);
-    auto shelf = std::make_shared<ColumnShelf>(place, used, season.records);
-    season.column = [shelf](MeasureId id) -> const FigureColumn& { return shelf->column(id); };
-    return season;
+    const std::size_t most = std::max<std::size_t>(count, 1);
+    // One more shows whether the last day goes on.
+    std::vector<RecordFacts> records = readFacts(database, used, most + 1);
+    if (records.size() > most) {
+      const auto cut = records.back().day;
+      records.pop_back();
+      const auto first = std::find_if(records.begin(), records.end(),
+                                      [&](const RecordFacts& one) { return one.day == cut; });
+      if (first != records.begin()) {
+        records.erase(first, records.end());
+      }
+    }
+    return seasonOf(place_, used, std::move(records), true);
+  });
+}
+
+Expected<Season> Archive::season(std::int64_t making) const {
+  return with(place_, Access::read, [&](Database& database) {
+    const std::int64_t used = makingOr(database, making);
+    return seasonOf(place_, used, readFacts(database, used, 0), false);
   });
 }
 

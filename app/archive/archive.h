@@ -74,6 +74,10 @@ public:
   /// are. `making` 0: the first in use.
   [[nodiscard]] Expected<std::vector<RecordFacts>> latest(std::size_t count,
                                                           std::int64_t making = 0) const;
+  /// The latest records alone, at most `count`, as a season of their own: quick however many there
+  /// are. Whole days only, unless that leaves none, so that both seasons have the same order from
+  /// the latest day on. Columns as of `season`, of these records alone.
+  [[nodiscard]] Expected<Season> latestSeason(std::size_t count, std::int64_t making = 0) const;
   /// All records by day, those without one last; columns are fetched when they are asked for and
   /// kept; safe from several threads. Fetching one throws `ArchiveFailure` where the archive cannot
   /// be read any more. `making` 0: the first in use.

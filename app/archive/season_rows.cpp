@@ -91,6 +91,18 @@ QString columnSql() {
                         "WHERE making_id = ? AND measure_id = ?");
 }
 
+QString columnSql(const std::vector<std::int64_t>& numbers) {
+  QStringList words;
+  for (const std::int64_t number : numbers) {
+    words << QString::number(number);
+  }
+  return columnSql() + QStringLiteral(" AND version_id IN (%1)").arg(words.join(QLatin1Char(',')));
+}
+
+void sortByDay(std::vector<RecordFacts>& records) {
+  std::sort(records.begin(), records.end(), earlier);
+}
+
 std::vector<RecordFacts> readFacts(Database& database, std::int64_t making, std::size_t limit) {
   std::vector<RecordFacts> facts;
   const auto take = [&facts](QSqlQuery rows) {
@@ -100,7 +112,6 @@ std::vector<RecordFacts> readFacts(Database& database, std::int64_t making, std:
   };
   if (limit == 0) {
     take(database.run(allFactsSql(), {qlonglong{making}}));
-    std::sort(facts.begin(), facts.end(), earlier);
     return facts;
   }
   take(database.run(latestSql(), {qlonglong{making}, static_cast<qlonglong>(limit)}));
@@ -112,12 +123,17 @@ std::vector<RecordFacts> readFacts(Database& database, std::int64_t making, std:
 }
 
 ColumnShelf::ColumnShelf(ArchivePlace place, std::int64_t making,
-                         const std::vector<RecordFacts>& records)
+                         const std::vector<RecordFacts>& records, bool few)
     : place_(std::move(place)), making_(making), size_(records.size()) {
   std::int64_t last = -1;
+  std::vector<std::int64_t> numbers;
   for (const RecordFacts& one : records) {
     last = std::max(last, one.number);
+    if (few) {
+      numbers.push_back(one.number);
+    }
   }
+  sql_ = few ? columnSql(numbers) : columnSql();
   places_.assign(static_cast<std::size_t>(last + 1), -1);
   for (std::size_t i = 0; i < records.size(); ++i) {
     places_[static_cast<std::size_t>(records[i].number)] = static_cast<std::int32_t>(i);
@@ -137,7 +153,7 @@ FigureColumn ColumnShelf::fetch(MeasureId id) const {
   Database database(place_, Access::read);
   FigureColumn column(size_);
   QSqlQuery rows = database.run(
-      columnSql(), {qlonglong{making_}, measureNumbers(database)[static_cast<std::size_t>(id)]});
+      sql_, {qlonglong{making_}, measureNumbers(database)[static_cast<std::size_t>(id)]});
   while (rows.next()) {
     const auto number = static_cast<std::size_t>(rows.value(0).toLongLong());
     // A record that came after the season was read has no place in it.

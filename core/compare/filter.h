@@ -31,6 +31,7 @@ struct Filter {
   std::optional<PauseCause> longestPauseCause;
   /// Exactly; an empty name means "not recorded".
   std::optional<std::string> site, team;
+  friend bool operator==(const Filter&, const Filter&) = default;
 };
 
 /// The records that fit, in the season's order.

@@ -25,6 +25,7 @@ enum class Fact : std::uint8_t {
 struct Order {
   std::variant<Fact, MeasureId> by = Fact::day;
   bool descending = false;
+  friend bool operator==(const Order&, const Order&) = default;
 };
 
 /// Sorts. Records without a value come last either way; records that are equal keep their order.

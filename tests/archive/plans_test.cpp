@@ -80,6 +80,14 @@ TEST_P(Plans, AColumnIsOneRange) {
                                           "measure_id=?)"));
 }
 
+TEST_P(Plans, AFewCellsOfAColumnAreFoundOneByOne) {
+  const std::string words = plan(columnSql({1, 2, 3}), {1, 3});
+  expectDirect(words);
+  EXPECT_THAT(words, HasSubstr(shared() ? "Index Only Scan"
+                                        : "USING PRIMARY KEY (making_id=? AND measure_id=? AND "
+                                          "version_id=?)"));
+}
+
 TEST_P(Plans, AFileIsFoundByItsBytesAndByItsPlace) {
   for (const char* sql :
        {"SELECT id, record_id, current FROM version WHERE sha256 = ? AND part = ?",

@@ -1,6 +1,8 @@
 // Records go in once, changed files are versions, broken ones stop nothing.
 #include "tests/archive/archive_folder.h"
 
+#include "core/compare/filter.h"
+#include "core/compare/order.h"
 #include "core/measures/definitions_version.h"
 #include "core/resuslog/read_log.h"
 #include "tests/archive/server.h"
@@ -8,6 +10,9 @@
 #include <gtest/gtest.h>
 
 #include <fstream>
+#include <iterator>
+
+#include <fmt/format.h>
 
 namespace afterbeat::archive {
 namespace {
@@ -210,6 +215,47 @@ TEST_P(TakingIn, IsStoppedBetweenFilesAndGoesOnNextTime) {
   });
   EXPECT_EQ(whole->added, 40U);
   EXPECT_EQ(done, 40U);
+}
+
+TEST_P(TakingIn, TheLatestAloneAreTheEndOfAllOfThem) {
+  const Archive archive = folder_.openArchive();
+  EXPECT_TRUE(archive.latestSeason(10)->records.empty());
+  const std::string day = "2026-03-14";
+  for (int i = 0; i < 24; ++i) {
+    const fs::path log = folder_.writeLog(fmt::format("{}.resuslog", i), idOf(i), 60 + i);
+    std::ifstream in(log);
+    std::string text((std::istreambuf_iterator<char>(in)), {});
+    // Three a day, later days first, and three without a day at the end.
+    text.replace(text.find(day), day.size(), fmt::format("2026-03-{:02}", 28 - i / 3));
+    if (i >= 21) {
+      const auto from = text.find("\"recorded\"");
+      text.erase(from, text.find(",", from) + 1 - from);
+    }
+    std::ofstream(log) << text;
+  }
+  std::ignore = take(archive, {folder_.path()});
+  const Season all = archive.season().value();
+  ASSERT_EQ(all.records.size(), 24U);
+  Chosen latestFirst = everything(all);
+  sortBy(all, latestFirst, {Fact::day, true});
+  // Whole days; all of them where there are no more; one day alone is not left out.
+  for (const auto& [count, expected] : std::vector<std::pair<std::size_t, std::size_t>>{
+           {1, 1}, {2, 2}, {3, 3}, {4, 3}, {10, 9}, {21, 21}, {23, 21}, {24, 24}, {99, 24}}) {
+    const Season some = archive.latestSeason(count).value();
+    ASSERT_EQ(some.records.size(), expected) << count;
+    if (count < 3) {
+      continue; // of a day that is cut the last ones
+    }
+    Chosen chosen = everything(some);
+    sortBy(some, chosen, {Fact::day, true});
+    const FigureColumn& column = some.column(MeasureId::powerOnToFirstShock);
+    ASSERT_EQ(column.size(), expected);
+    for (std::size_t i = 0; i < expected; ++i) {
+      EXPECT_EQ(some.records[chosen[i]].number, all.records[latestFirst[i]].number);
+      EXPECT_EQ(column[chosen[i]].value,
+                all.column(MeasureId::powerOnToFirstShock)[latestFirst[i]].value);
+    }
+  }
 }
 
 TEST_P(TakingIn, SmallPicturesOfTheRowsAreKept) {
