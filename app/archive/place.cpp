@@ -1,9 +1,11 @@
 #include "app/archive/place.h"
 
 #include <algorithm>
+#include <array>
 #include <cctype>
 #include <charconv>
 #include <cstdlib>
+#include <fstream>
 
 #include <fmt/format.h>
 
@@ -85,6 +87,14 @@ void keepFirst(std::string& kept, const std::string& value) {
 }
 
 } // namespace
+
+bool isDatabaseFile(const std::filesystem::path& path) {
+  constexpr std::string_view kBegin("SQLite format 3\0", 16);
+  std::array<char, kBegin.size()> begin{};
+  std::ifstream file(path, std::ios::binary);
+  return file.read(begin.data(), begin.size()) &&
+         std::equal(begin.begin(), begin.end(), kBegin.begin());
+}
 
 Expected<ArchivePlace> ArchivePlace::from(std::string_view typed) {
   if (typed.starts_with(kService)) {

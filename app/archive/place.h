@@ -25,6 +25,10 @@ struct ArchivePlace {
   friend bool operator==(const ArchivePlace&, const ArchivePlace&) = default;
 };
 
+/// Whether the file begins as those of SQLite do ("Database File Format", 1.3.1), which no
+/// recording does. False where it cannot be read.
+[[nodiscard]] bool isDatabaseFile(const std::filesystem::path& path);
+
 /// What of a service matters here. The rest (user, database, port) PostgreSQL's library reads by
 /// itself, and the password from its own password file.
 struct ServiceFacts {

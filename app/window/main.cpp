@@ -1,3 +1,4 @@
+#include "app/window/compare/compare_page.h"
 #include "app/window/look/language.h"
 #include "app/window/look/tour.h"
 #include "app/window/shell/main_window.h"
@@ -6,6 +7,8 @@
 #include <QCommandLineParser>
 #include <QIcon>
 #include <QLocale>
+
+#include <cstdio>
 
 namespace {
 
@@ -43,11 +46,15 @@ int main(int argc, char** argv) {
   parser.addVersionOption();
   parser.addPositionalArgument(
       QStringLiteral("file"),
-      QCoreApplication::translate("main", "Recording or folder to open; several are listed."),
+      QCoreApplication::translate("main", "Recording, folder or archive to open; several "
+                                          "recordings are listed."),
       QStringLiteral("[file...]"));
   QCommandLineOption quit(QStringLiteral("quit-after-picture"));
   quit.setFlags(QCommandLineOption::HiddenFromHelp);
   parser.addOption(quit);
+  QCommandLineOption table(QStringLiteral("quit-after-table"));
+  table.setFlags(QCommandLineOption::HiddenFromHelp);
+  parser.addOption(table);
   QCommandLineOption tour(QStringLiteral("tour"), QString(), QStringLiteral("script"));
   tour.setFlags(QCommandLineOption::HiddenFromHelp);
   parser.addOption(tour);
@@ -56,6 +63,15 @@ int main(int argc, char** argv) {
   MainWindow window;
   if (parser.isSet(quit)) {
     QObject::connect(&window, &MainWindow::pictureComplete, &program, &QApplication::quit);
+  }
+  if (parser.isSet(table)) {
+    QObject::connect(window.comparePage(), &ComparePage::tablePainted, &program, [](bool whole) {
+      std::puts(whole ? "all records" : "latest records");
+      std::fflush(stdout);
+      if (whole) {
+        QApplication::quit();
+      }
+    });
   }
   const QStringList files = parser.positionalArguments();
   window.openFiles(files);

@@ -5904,6 +5904,14 @@
         <source>No recording that can be read was found here.</source>
         <translation>Hier wurde keine lesbare Aufzeichnung gefunden.</translation>
     </message>
+    <message>
+        <source>The latest %1 of %2 records; all of them are being read…</source>
+        <translation>Die neuesten %1 von %2 Aufzeichnungen; alle werden gerade gelesen…</translation>
+    </message>
+    <message>
+        <source>The order and filter you chose take effect once all records are there.</source>
+        <translation>Gewählte Sortierung und Filter gelten, sobald alle Aufzeichnungen da sind.</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::FolderPage</name>
@@ -7911,8 +7919,8 @@
         <translation>Zeigt, was bei einer Wiederbelebung oder Übung aufgezeichnet wurde.</translation>
     </message>
     <message>
-        <source>Recording or folder to open; several are listed.</source>
-        <translation>Aufzeichnung oder Ordner zum Öffnen; mehrere werden aufgelistet.</translation>
+        <source>Recording, folder or archive to open; several recordings are listed.</source>
+        <translation>Aufzeichnung, Ordner oder Archiv zum Öffnen; mehrere Aufzeichnungen werden aufgelistet.</translation>
     </message>
 </context>
 </TS>

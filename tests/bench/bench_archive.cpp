@@ -3,16 +3,14 @@
 ///   bench_archive look FILE                opens it, first page, everything
 ///   bench_archive take FILE FOLDER         takes a folder in
 ///   bench_archive server RECORDS FOLDER    the same three on a PostgreSQL server of its own
+#include "tests/archive/made_archive.h"
 #include "tests/archive/server.h"
 
 #include "app/archive/season_rows.h"
-#include "app/archive/store.h"
 #include "app/archive/take_in.h"
-#include "core/bytes/digest.h"
 #include "core/compare/filter.h"
 #include "core/compare/order.h"
 #include "core/compare/spread.h"
-#include "samples/season/made_season.h"
 
 #include <QCoreApplication>
 
@@ -51,42 +49,11 @@ T must(Expected<T> value) {
   return std::move(*value);
 }
 
-TakenFile fileOf(const Season& season, std::size_t i) {
-  const RecordFacts& facts = season.records[i];
-  TakenFile file;
-  file.path = "/srv/season/" + std::to_string(i) + "/" + facts.file;
-  file.sha256 = sha256Hex(facts.id + facts.file + std::to_string(i));
-  TakenRecord& record = file.records.emplace_back();
-  record.sketch.assign(60, 'x'); // as long as that of a usual rescue
-  TakenFigures& figures = record.figures.emplace_back();
-  figures.facts = facts;
-  for (std::size_t m = 0; m < figures.cells.size(); ++m) {
-    figures.cells[m] = season.column(static_cast<MeasureId>(m))[i];
-  }
-  return file;
-}
-
 void make(const ArchivePlace& place, std::size_t records) {
   samples::SeasonPlan plan;
   plan.records = records;
   plan.firstDay = std::chrono::year(2006) / 1 / 1;
-  const samples::MadeSeason made(plan);
-  const Season season = made.season();
-  std::ignore = must(Archive::openOrCreate(place));
-  Database database(place, Access::write);
-  std::vector<Making> makings;
-  database.inOne([&] { makings = makingsToCompute(database); });
-  for (std::size_t from = 0; from < records; from += 1000) {
-    database.inOne([&] {
-      Store store(database, makings, false);
-      for (std::size_t i = from; i < std::min(from + 1000, records); ++i) {
-        store.put(fileOf(season, i));
-      }
-    });
-  }
-  if (place.shared) {
-    database.run(QStringLiteral("VACUUM (ANALYZE) version, computed, figure, record"));
-  }
+  archive::testing::makeArchive(place, plan);
 }
 
 std::string look(const ArchivePlace& place) {

@@ -140,13 +140,19 @@ void ComparePage::connectDesk() {
                               all > 0 ? static_cast<double>(done) / static_cast<double>(all) : 0};
   });
   connect(desk_, &SeasonDesk::busyChanged, this, &ComparePage::follow);
-  connect(desk_, &SeasonDesk::sourceChanged, this, [this] {
-    // The same season under other settings stays in the view it is in.
-    const bool stay = desk_->source()->key() == shownKey_ && view_ && view_ != beside_;
-    shownKey_ = desk_->source()->key();
-    showView(stay ? view_ : table_);
+  connect(desk_, &SeasonDesk::sourceChanged, this, &ComparePage::followSource);
+  connect(desk_, &SeasonDesk::arrangedChanged, this, [this] {
+    tableAwaited_ = true;
+    follow();
+    emit shown();
   });
-  connect(desk_, &SeasonDesk::arrangedChanged, this, &ComparePage::shown);
+  connect(table_, &SeasonTable::painted, this, [this] {
+    if (std::exchange(tableAwaited_, false)) {
+      // What was painted reaches the screen before the event loop comes round again.
+      QTimer::singleShot(0, this,
+                         [this, whole = !desk_->onlyLatest()] { emit tablePainted(whole); });
+    }
+  });
   connect(desk_, &SeasonDesk::failed, this, &ComparePage::failed);
   connect(desk_, &SeasonDesk::takenIn, this, [this] {
     const archive::TakeInReport& report = *desk_->report();
@@ -163,6 +169,26 @@ void ComparePage::connectDesk() {
   });
   connect(ways_, &SeasonWays::asked, this, &ComparePage::asked);
   connect(ways_, &SeasonWays::said, this, &ComparePage::failed);
+}
+
+void ComparePage::followSource() {
+  const SharedSource& open = desk_->onlyLatest() ? desk_->shown().source : desk_->source();
+  if (!open) {
+    // What was begun did not come to its end.
+    shownKey_.clear();
+    view_ = view_ == beside_ ? view_ : nullptr;
+    follow();
+    return;
+  }
+  const bool known = open->key() == shownKey_ && view_;
+  shownKey_ = open->key();
+  if (known && desk_->onlyLatest()) {
+    // All records come to the latest: nothing moves, and the keyboard stays where it is.
+    follow();
+    return;
+  }
+  // The same season under other settings stays in the view it is in.
+  showView(known && view_ != beside_ ? view_ : table_);
 }
 
 void ComparePage::addView(QWidget* view, const QString& name, const QString& text,
@@ -214,11 +240,11 @@ void ComparePage::openBeside(const QStringList& paths) {
 
 bool ComparePage::putMarkedBeside() {
   const auto places = table_->marked();
-  if (!isVisible() || view_ != table_ || places.size() < 2 || !desk_->source()) {
+  if (!isVisible() || view_ != table_ || places.size() < 2) {
     return false;
   }
   finding_.ask(
-      [source = desk_->source(), places] {
+      [source = desk_->shown().source, places] {
         QStringList paths;
         for (const std::uint32_t place : places) {
           if (const auto path = source->file(place)) {
@@ -232,10 +258,10 @@ bool ComparePage::putMarkedBeside() {
 }
 
 void ComparePage::openPlace(std::uint32_t place) {
-  if (!desk_->source()) {
+  if (!desk_->shown().source) {
     return;
   }
-  finding_.ask([source = desk_->source(), place] { return source->file(place); },
+  finding_.ask([source = desk_->shown().source, place] { return source->file(place); },
                [this](const tl::expected<QString, QString>& path) {
                  if (!path) {
                    emit failed(path.error());
@@ -325,13 +351,18 @@ QString ComparePage::factsText() const {
   if (view_ == beside_) {
     return tr("%1 records side by side").arg(beside_->beside().records.size());
   }
-  return desk_->source() && view_ ? desk_->source()->name() : QString();
+  const SharedSource& open = desk_->onlyLatest() ? desk_->shown().source : desk_->source();
+  return open && view_ ? open->name() : QString();
 }
 
 void ComparePage::follow() {
-  const bool laid = !beside_->beside().records.empty(), season = desk_->source() != nullptr;
+  const bool laid = !beside_->beside().records.empty();
+  // What is made of a season waits for all of it.
+  const bool season = desk_->source() && !desk_->onlyLatest();
   for (qsizetype i = 0; i < views_.size(); ++i) {
-    views_[i]->setEnabled(viewWidgets_[i] == beside_ ? laid : season);
+    const QWidget* view = viewWidgets_[i];
+    views_[i]->setEnabled(view == beside_ ? laid
+                                          : season || (view == table_ && desk_->onlyLatest()));
     views_[i]->setChecked(view_ == viewWidgets_[i]);
   }
   facts_->setWhole(factsText());
@@ -347,16 +378,17 @@ void ComparePage::follow() {
 }
 
 void ComparePage::followBusy() {
-  if (busy()) {
+  // With the latest records in view there is something to look at.
+  if (beside_->busy() || (desk_->busy() && !desk_->onlyLatest())) {
     QTimer::singleShot(kPatienceMs, this, [this] {
-      if (desk_->busy() || (beside_->busy() && beside_->toRead() > 0)) {
+      if ((desk_->busy() && !desk_->onlyLatest()) || (beside_->busy() && beside_->toRead() > 0)) {
         stack_->setCurrentWidget(busyPage_);
         filter_->hide();
       }
     });
   } else {
     stack_->setCurrentWidget(view_ ? view_ : empty_);
-    filter_->setVisible(desk_->source() && view_ && view_ != beside_);
+    filter_->setVisible((desk_->source() || desk_->onlyLatest()) && view_ && view_ != beside_);
     filter_->setOrdered(view_ == table_);
   }
 }

@@ -69,6 +69,9 @@ signals:
   void busyChanged();
   /// What was asked for is shown.
   void shown();
+  /// The table of a season reached the screen; not `whole`: its latest records alone, while all of
+  /// them are being read.
+  void tablePainted(bool whole);
   /// The place is to be shown.
   void asked();
   /// A record is to be opened.
@@ -86,6 +89,7 @@ private:
   void addView(QWidget* view, const QString& name, const QString& text, const QKeySequence& key);
   QWidget* makeHeader(QAction* back);
   void openPlace(std::uint32_t place);
+  void followSource();
   void saveChart();
   void copyChart();
   void saveReport();
@@ -119,6 +123,8 @@ private:
   QWidget* view_ = nullptr;
   /// Names the season that is shown.
   QString shownKey_;
+  /// A table that was not painted yet.
+  bool tableAwaited_ = false;
   /// Last: they wait for their workers.
   LatestWork finding_, writing_;
 };

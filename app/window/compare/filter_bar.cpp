@@ -99,6 +99,7 @@ FilterBar::FilterBar(SeasonDesk& desk, QWidget* parent)
   connect(sortBy_, &QComboBox::activated, this, &FilterBar::askOrder);
   connect(&desk_, &SeasonDesk::sourceChanged, this, &FilterBar::fill);
   connect(&desk_, &SeasonDesk::arrangedChanged, this, &FilterBar::follow);
+  connect(&desk_, &SeasonDesk::wishChanged, this, &FilterBar::follow);
   fillOrders();
 }
 
@@ -123,15 +124,16 @@ void FilterBar::fillOrders() {
 }
 
 void FilterBar::fill() {
-  if (!desk_.source()) {
-    return;
-  }
-  const QSignalBlocker quiet(words_);
   const Filter& filter = desk_.filter();
-  words_->setText(QString::fromStdString(filter.words));
-  const auto refill = [](QComboBox* box, auto add) {
+  if (!typing_->isActive()) {
+    const QSignalBlocker quiet(words_);
+    words_->setText(QString::fromStdString(filter.words));
+  }
+  const auto refill = [this, &filter](QComboBox* box, auto add) {
+    // What there is to choose from is known of the whole season alone.
+    box->setEnabled(desk_.source() != nullptr);
     const QVariant chosen = box->currentData();
-    const bool all = box->currentIndex() <= 0;
+    const bool all = box->currentIndex() <= 0 || filter == Filter();
     box->clear();
     add();
     const int there = all ? 0 : box->findData(chosen);
@@ -159,10 +161,15 @@ void FilterBar::fill() {
   });
 }
 
+const std::vector<RecordFacts>& FilterBar::records() const {
+  static const std::vector<RecordFacts> none;
+  return desk_.source() ? desk_.source()->season().records : none;
+}
+
 /// Names as they stand in the records, in the order of the alphabet.
 void FilterBar::fillNames(QComboBox* box, std::string RecordFacts::*fact) {
   std::set<std::string> names;
-  for (const RecordFacts& facts : desk_.source()->season().records) {
+  for (const RecordFacts& facts : records()) {
     names.insert(facts.*fact);
   }
   const bool sites = box == site_;
@@ -175,7 +182,7 @@ void FilterBar::fillNames(QComboBox* box, std::string RecordFacts::*fact) {
 
 void FilterBar::fillPeriods() {
   std::set<int, std::greater<>> years;
-  for (const RecordFacts& facts : desk_.source()->season().records) {
+  for (const RecordFacts& facts : records()) {
     if (facts.day) {
       years.insert(dateOf(*facts.day).year());
     }
@@ -267,12 +274,21 @@ void FilterBar::setOrdered(bool ordered) {
 }
 
 QString FilterBar::sentence() const {
-  if (!desk_.source()) {
-    return {};
-  }
   const auto number = [](std::size_t count) {
     return window::words().number(static_cast<double>(count));
   };
+  if (desk_.onlyLatest()) {
+    const QString latest =
+        tr("The latest %1 of %2 records; all of them are being read…")
+            .arg(number(desk_.shown().chosen.size()), number(desk_.shown().latestOf));
+    const bool wish = desk_.order() != SeasonDesk::latestFirst() || desk_.filter() != Filter();
+    return wish ? latest + QLatin1Char(' ') +
+                      tr("The order and filter you chose take effect once all records are there.")
+                : latest;
+  }
+  if (!desk_.source()) {
+    return {};
+  }
   const std::size_t all = desk_.source()->season().records.size();
   if (desk_.arranged().source != desk_.source()) {
     return tr("Records: %1. They are being sorted…").arg(number(all));

@@ -29,7 +29,7 @@ public:
   void setOrdered(bool ordered);
   /// Goes to the typing, takes the filter away, turns the order round.
   [[nodiscard]] const QList<QAction*>& actions() const { return actions_; }
-  /// "312 of 400 records"; what is left out and why.
+  /// "312 of 400 records"; what is left out and why; that not all are there yet.
   [[nodiscard]] QString sentence() const;
 
 private:
@@ -37,6 +37,8 @@ private:
   void fill();
   void fillNames(QComboBox* box, std::string RecordFacts::*fact);
   void fillPeriods();
+  /// Those of the whole season.
+  [[nodiscard]] const std::vector<RecordFacts>& records() const;
   void fillOrders();
   void ask();
   void clear();

@@ -90,7 +90,8 @@ QString causeName(PauseCause cause) {
 }
 
 SeasonDesk::SeasonDesk(Session& session, QObject* parent)
-    : QObject(parent), session_(session), reading_(*this), arranging_(*this) {
+    : QObject(parent), session_(session), reading_(*this), readingLatest_(*this),
+      arranging_(*this) {
   connect(&session_, &Session::settingsChanged, this, [this] {
     if (place_) {
       openArchive(*place_);
@@ -135,10 +136,57 @@ void SeasonDesk::openFiles(const QStringList& sources) {
   });
 }
 
-void SeasonDesk::openArchive(const archive::ArchivePlace& place) {
-  start([place, settings = session_.settings()](SeasonWatch&) {
-    return Read{readArchive(place, settings), place, std::nullopt};
+void SeasonDesk::openArchive(archive::ArchivePlace place) { // may be that of `place_`
+  start([place, settings = session_.settings(), read = archives_.all](SeasonWatch&) {
+    return Read{read(place, settings), place, std::nullopt};
   });
+  // Of the season that is open all records stay in view until they are there anew.
+  if (order_ == latestFirst() && !(source_ && place_ == place)) {
+    readLatestOf(place);
+  }
+}
+
+void SeasonDesk::readLatestOf(const archive::ArchivePlace& place) {
+  readingLatest_.ask(
+      [place, settings = session_.settings(), read = archives_.latest, words = filterWords()] {
+        const auto latest = read(place, settings);
+        if (!latest) {
+          return Arranged();
+        }
+        Arranged all = arrangeNow(latest->source, {}, latestFirst(), words);
+        all.latestOf = latest->all;
+        return all;
+      },
+      [this, place](Arranged latest) {
+        // What cannot be read the reading of all of it will say.
+        if (latest.source && latest.trouble.isEmpty()) {
+          showLatest(place, std::move(latest));
+        }
+      });
+}
+
+void SeasonDesk::showLatest(const archive::ArchivePlace& place, Arranged latest) {
+  source_.reset();
+  arranged_ = {};
+  arranging_.forget();
+  filter_ = {};
+  files_.clear();
+  report_.reset();
+  place_ = place;
+  latest_ = std::move(latest);
+  emit sourceChanged();
+  emit arrangedChanged();
+}
+
+void SeasonDesk::dropLatest() {
+  if (!onlyLatest()) {
+    return;
+  }
+  latest_ = {};
+  source_.reset();
+  arranging_.forget();
+  place_.reset();
+  emit sourceChanged();
 }
 
 void SeasonDesk::takeIn(const archive::ArchivePlace& place, const QStringList& sources) {
@@ -156,6 +204,8 @@ void SeasonDesk::start(std::function<Read(SeasonWatch&)> work) {
   if (watch_) {
     watch_->cancelled = true;
   }
+  readingLatest_.forget();
+  dropLatest();
   watch_ = std::make_shared<SeasonWatch>();
   reading_.ask([work = std::move(work), watch = watch_] { return work(*watch); },
                [this](Read read) { finish(std::move(read)); });
@@ -163,6 +213,7 @@ void SeasonDesk::start(std::function<Read(SeasonWatch&)> work) {
 }
 
 void SeasonDesk::show(SharedSource source) {
+  dropLatest();
   finish({std::move(source), std::nullopt, std::nullopt});
 }
 
@@ -176,12 +227,15 @@ void SeasonDesk::stop() {
 
 void SeasonDesk::finish(Read read) {
   watch_.reset();
+  readingLatest_.forget();
   if (!read.source) {
+    dropLatest();
     emit busyChanged();
     emit failed(read.source.error());
     return;
   }
-  const bool other = !source_ || source_->key() != (*read.source)->key();
+  // What was asked for since the latest records are in view is kept.
+  const bool other = !onlyLatest() && (!source_ || source_->key() != (*read.source)->key());
   source_ = *read.source;
   place_ = read.place;
   if (place_) {
@@ -202,11 +256,13 @@ void SeasonDesk::finish(Read read) {
 
 void SeasonDesk::setFilter(const Filter& filter) {
   filter_ = filter;
+  emit wishChanged();
   arrange();
 }
 
 void SeasonDesk::setOrder(const Order& order) {
   order_ = order;
+  emit wishChanged();
   arrange();
 }
 
@@ -218,6 +274,7 @@ void SeasonDesk::arrange() {
                   words = filterWords()] { return arrangeNow(source, filter, order, words); },
                  [this](Arranged arranged) {
                    arranged_ = std::move(arranged);
+                   latest_ = {};
                    emit arrangedChanged();
                  });
 }

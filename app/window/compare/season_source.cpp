@@ -13,6 +13,9 @@ namespace afterbeat::window {
 
 namespace {
 
+/// More records than a screen holds, and few enough to be there at once.
+constexpr std::size_t kFirstPage = 200;
+
 std::filesystem::path filePath(const QString& path) {
   return std::filesystem::path(path.toStdU16String());
 }
@@ -101,6 +104,12 @@ private:
   archive::Archive archive_;
 };
 
+/// The making with the settings of the window, 0 where there is none.
+std::int64_t makingFor(const archive::Archive& archive, const FigureSettings& settings) {
+  const auto making = archive.makingWith({settings, DeriveMode::automatic});
+  return making && *making ? (*making)->id : 0;
+}
+
 std::vector<std::filesystem::path> filePaths(const QStringList& sources) {
   std::vector<std::filesystem::path> paths;
   for (const QString& source : sources) {
@@ -131,9 +140,7 @@ tl::expected<SharedSource, QString> readArchive(const archive::ArchivePlace& pla
   if (!archive) {
     return tl::unexpected(sentence(archive.error()));
   }
-  const auto making = archive->makingWith({settings, DeriveMode::automatic});
-  const std::int64_t wanted = making && *making ? (*making)->id : 0;
-  auto season = archive->season(wanted);
+  auto season = archive->season(makingFor(*archive, settings));
   if (!season) {
     return tl::unexpected(sentence(season.error()));
   }
@@ -141,6 +148,22 @@ tl::expected<SharedSource, QString> readArchive(const archive::ArchivePlace& pla
   return SharedSource(std::make_shared<ArchiveSource>(
       *archive, std::move(*season),
       refused ? std::move(*refused) : std::vector<archive::RefusedFile>()));
+}
+
+std::optional<LatestOf> readLatest(const archive::ArchivePlace& place,
+                                   const FigureSettings& settings) {
+  const auto archive = archive::Archive::open(place);
+  if (!archive) {
+    return std::nullopt;
+  }
+  auto season = archive->latestSeason(kFirstPage, makingFor(*archive, settings));
+  const auto all = archive->recordCount();
+  if (!season || !all || *all <= season->records.size()) {
+    return std::nullopt;
+  }
+  return LatestOf{std::make_shared<ArchiveSource>(*archive, std::move(*season),
+                                                  std::vector<archive::RefusedFile>()),
+                  *all};
 }
 
 tl::expected<archive::TakeInReport, QString> takeIntoArchive(const archive::ArchivePlace& place,

@@ -8,8 +8,10 @@
 #include <QStringList>
 
 #include <atomic>
+#include <functional>
 #include <map>
 #include <memory>
+#include <optional>
 #include <vector>
 
 #include <tl/expected.hpp>
@@ -59,6 +61,23 @@ readFiles(const QStringList& sources, const FigureSettings& settings, SeasonWatc
 /// own first.
 [[nodiscard]] tl::expected<SharedSource, QString> readArchive(const archive::ArchivePlace& place,
                                                               const FigureSettings& settings);
+
+/// The latest records of an archive, to be looked at while all of them are being read.
+struct LatestOf {
+  SharedSource source;
+  /// Records of the archive.
+  std::size_t all = 0;
+};
+
+/// Quick however many the archive holds; empty where these would be all of them, or cannot be read.
+[[nodiscard]] std::optional<LatestOf> readLatest(const archive::ArchivePlace& place,
+                                                 const FigureSettings& settings);
+
+/// How archives are read. On workers.
+struct ArchiveReading {
+  std::function<decltype(readArchive)> all = readArchive;
+  std::function<decltype(readLatest)> latest = readLatest;
+};
 
 /// Takes files into an archive, which is made where there is none.
 [[nodiscard]] tl::expected<archive::TakeInReport, QString>

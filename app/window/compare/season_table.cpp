@@ -6,6 +6,7 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QPainter>
+#include <QScrollBar>
 #include <QStyledItemDelegate>
 
 #include <algorithm>
@@ -59,7 +60,12 @@ SeasonTable::SeasonTable(SeasonDesk& desk, QWidget* parent)
   connect(horizontalHeader(), &QHeaderView::sectionClicked, this, &SeasonTable::sortByColumn);
   connect(this, &QTableView::doubleClicked, this,
           [this](const QModelIndex& index) { emit wanted(model_->place(index.row())); });
+  connect(model_, &QAbstractItemModel::modelAboutToBeReset, this, [this] { before_ = looked(); });
   connect(model_, &QAbstractItemModel::modelReset, this, [this] {
+    if (model_->linesStayed()) {
+      lookAgain(before_);
+      return;
+    }
     fitColumns();
     showOrder();
     if (model_->rowCount() > 0) {
@@ -76,6 +82,44 @@ std::vector<std::uint32_t> SeasonTable::marked() const {
   return places;
 }
 
+SeasonTable::Looked SeasonTable::looked() const {
+  Looked now;
+  for (const QModelIndex& index : selectionModel()->selectedRows()) {
+    now.marked.push_back(index.row());
+  }
+  for (int column = 0; column < model_->columnCount(); ++column) {
+    now.widths.push_back(columnWidth(column));
+  }
+  now.row = currentIndex().row();
+  now.column = currentIndex().column();
+  now.down = verticalScrollBar()->value();
+  now.across = horizontalScrollBar()->value();
+  return now;
+}
+
+void SeasonTable::lookAgain(const Looked& before) {
+  for (std::size_t column = 0; column < before.widths.size(); ++column) {
+    setColumnWidth(static_cast<int>(column), before.widths[column]);
+  }
+  QItemSelection marked;
+  for (const int row : before.marked) {
+    marked.select(model_->index(row, 0), model_->index(row, model_->columnCount() - 1));
+  }
+  selectionModel()->setCurrentIndex(model_->index(before.row, before.column),
+                                    QItemSelectionModel::NoUpdate);
+  selectionModel()->select(marked, QItemSelectionModel::ClearAndSelect);
+  // So that there is room to scroll in.
+  executeDelayedItemsLayout();
+  verticalScrollBar()->setValue(before.down);
+  horizontalScrollBar()->setValue(before.across);
+  showOrder();
+}
+
+void SeasonTable::paintEvent(QPaintEvent* event) {
+  QTableView::paintEvent(event);
+  emit painted();
+}
+
 void SeasonTable::sortByColumn(int column) {
   const auto what = model_->sorts(column);
   if (!what) {
@@ -84,14 +128,18 @@ void SeasonTable::sortByColumn(int column) {
   }
   const bool again = desk_.order().by == *what;
   desk_.setOrder({*what, again ? !desk_.order().descending : desk_.order().descending});
+  if (desk_.onlyLatest()) {
+    showOrder(); // as it is, not yet as it was asked for
+  }
 }
 
 void SeasonTable::showOrder() {
+  const Order order = desk_.onlyLatest() ? SeasonDesk::latestFirst() : desk_.order();
   for (int column = 0; column < model_->columnCount(); ++column) {
     const auto what = model_->sorts(column);
-    if (what && *what == desk_.order().by) {
-      horizontalHeader()->setSortIndicator(column, desk_.order().descending ? Qt::DescendingOrder
-                                                                            : Qt::AscendingOrder);
+    if (what && *what == order.by) {
+      horizontalHeader()->setSortIndicator(column, order.descending ? Qt::DescendingOrder
+                                                                    : Qt::AscendingOrder);
       return;
     }
   }

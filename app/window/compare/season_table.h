@@ -19,17 +19,27 @@ public:
 
 signals:
   void wanted(std::uint32_t place);
+  void painted();
 
 protected:
+  void paintEvent(QPaintEvent* event) override;
   void changeEvent(QEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
 
 private:
+  /// What is chosen and in view.
+  struct Looked {
+    std::vector<int> marked, widths;
+    int row = 0, column = 0, down = 0, across = 0;
+  };
+  [[nodiscard]] Looked looked() const;
+  void lookAgain(const Looked& before);
   void fitColumns();
   void showOrder();
   void sortByColumn(int column);
   SeasonDesk& desk_;
   SeasonTableModel* model_;
+  Looked before_;
 };
 
 } // namespace afterbeat::window

@@ -13,6 +13,7 @@
 #include <QLocale>
 
 #include <algorithm>
+#include <utility>
 
 namespace afterbeat::window {
 
@@ -33,6 +34,16 @@ QString inTwoLines(QString title) {
     title[at] = QLatin1Char('\n');
   }
   return title;
+}
+
+/// The latest records alone are the first of all of them.
+bool beginsWith(const Arranged& all, const Arranged& latest) {
+  return latest.latestOf > 0 && all.latestOf == 0 && all.chosen.size() >= latest.chosen.size() &&
+         std::equal(latest.chosen.begin(), latest.chosen.end(), all.chosen.begin(),
+                    [&](std::uint32_t one, std::uint32_t other) {
+                      return latest.source->season().records[one].number ==
+                             all.source->season().records[other].number;
+                    });
 }
 
 QString orNotRecorded(const std::string& text) {
@@ -110,18 +121,20 @@ SeasonTableModel::SeasonTableModel(SeasonDesk& desk, QObject* parent)
     : QAbstractTableModel(parent), desk_(desk), work_(*this) {
   connect(&desk_, &SeasonDesk::arrangedChanged, this, &SeasonTableModel::arrange);
   connect(&desk_, &SeasonDesk::sourceChanged, this, [this] {
-    beginResetModel();
-    shown_ = {};
-    sketches_.clear();
-    wanted_.clear();
-    work_.forget();
-    endResetModel();
+    // The latest records stay until all of them are arranged.
+    if (!desk_.shown().source) {
+      arrange();
+    }
   });
 }
 
 void SeasonTableModel::arrange() {
   beginResetModel();
-  shown_ = desk_.arranged();
+  const Arranged before = std::exchange(shown_, desk_.shown());
+  linesStayed_ = beginsWith(shown_, before);
+  if (shown_.source != before.source) {
+    keepSketches(before);
+  }
   columns_.clear();
   const auto add = [this](auto what) { columns_.push_back({what}); };
   add(Fact::day);
@@ -140,6 +153,18 @@ void SeasonTableModel::arrange() {
   }
   add(Fact::file);
   endResetModel();
+}
+
+/// Small pictures go by places in the season; those of lines that stayed are known under new ones.
+void SeasonTableModel::keepSketches(const Arranged& before) {
+  auto old = std::exchange(sketches_, {});
+  wanted_.clear();
+  work_.forget();
+  for (std::size_t i = 0; linesStayed_ && i < before.chosen.size(); ++i) {
+    if (auto sketch = old.extract(before.chosen[i])) {
+      sketches_.emplace(shown_.chosen[i], std::move(sketch.mapped()));
+    }
+  }
 }
 
 int SeasonTableModel::rowCount(const QModelIndex& parent) const {

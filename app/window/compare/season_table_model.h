@@ -28,12 +28,16 @@ public:
   /// What a column sorts by; empty for the picture.
   [[nodiscard]] std::optional<std::variant<Fact, MeasureId>> sorts(int column) const;
   [[nodiscard]] int sketchColumn() const { return 1; }
+  /// After a reset: the lines that were there are the first of those that are there now.
+  [[nodiscard]] bool linesStayed() const { return linesStayed_; }
+  [[nodiscard]] const Arranged& shown() const { return shown_; }
 
 private:
   struct Column {
     std::optional<std::variant<Fact, MeasureId>> what;
   };
   void arrange();
+  void keepSketches(const Arranged& before);
   [[nodiscard]] QString text(const Column& column, std::uint32_t place) const;
   [[nodiscard]] QString title(const Column& column) const;
   /// What the column holds: a figure's definition with its source.
@@ -44,6 +48,7 @@ private:
   SeasonDesk& desk_;
   Arranged shown_;
   std::vector<Column> columns_;
+  bool linesStayed_ = false;
   /// What was asked for by painting; told to be fetched once the painting is done.
   mutable std::unordered_set<std::uint32_t> wanted_;
   mutable std::unordered_map<std::uint32_t, archive::RowsSketch> sketches_;

@@ -1,7 +1,9 @@
 #include "app/window/shell/main_window.h"
 
+#include "app/archive/place.h"
 #include "app/window/compare/compare_page.h"
 #include "app/window/compare/compare_ways.h"
+#include "app/window/compare/season_ways.h"
 #include "app/window/debrief/debrief_page.h"
 #include "app/window/debrief/replay.h"
 #include "app/window/figures/headline_strip.h"
@@ -309,6 +311,10 @@ void MainWindow::openFile(const QString& path) {
     session_->close();
     pages_->setCurrentWidget(folderPage_);
     folderPage_->lookInto(info.absoluteFilePath());
+    return;
+  }
+  if (archive::isDatabaseFile(info.filesystemAbsoluteFilePath())) {
+    comparePage_->ways()->openTyped(info.absoluteFilePath());
     return;
   }
   session_->open(info.absoluteFilePath());

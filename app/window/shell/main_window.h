@@ -38,7 +38,7 @@ public:
   ~MainWindow() override;
 
   /// Reads a file and shows it, or says why it cannot. Of a folder: the recordings in it to choose
-  /// from, or the only one.
+  /// from, or the only one. Of an archive: its records, in the place for many.
   void openFile(const QString& path);
   /// Several: lists them to choose from.
   void openFiles(const QStringList& paths);

@@ -1,0 +1,13 @@
+/// An archive of many made-up records, without files.
+#pragma once
+
+#include "app/archive/archive.h"
+#include "samples/season/plan.h"
+
+namespace afterbeat::archive::testing {
+
+/// Writes a made-up season into a new archive, small pictures of the rows included; 4 000 records a
+/// second. The files that it names are nowhere. Throws `ArchiveFailure`.
+void makeArchive(const ArchivePlace& place, const samples::SeasonPlan& plan);
+
+} // namespace afterbeat::archive::testing
