@@ -46,7 +46,7 @@ namespace {
         "From %1 to %2 more points lie far below the line than chance would often put there."),
     QT_TRANSLATE_NOOP("Papers", "Crossings of the line from %1 to %2: %3; chance would make at "
                                 "least %4. Something may have moved slowly or in steps."),
-    QT_TRANSLATE_NOOP("Papers", "%1. Each point is one record."),
+    QT_TRANSLATE_NOOP("Papers", "%1. Each record counts once."),
     QT_TRANSLATE_NOOP("Papers", "%1. Each point is the middle of the records of its time."),
     QT_TRANSLATE_NOOP("Papers", "%1: share of the records with %2 or more."),
     QT_TRANSLATE_NOOP("Papers", "%1: share of the records below %2."),
@@ -76,13 +76,13 @@ namespace {
     QT_TRANSLATE_NOOP("Papers", "Two of three points beyond two deviations on one side"),
     QT_TRANSLATE_NOOP("Papers", "Four of five points beyond one deviation on one side"),
     QT_TRANSLATE_NOOP("Papers", "Eight points in a row on one side of the line"),
-    QT_TRANSLATE_NOOP("Papers", "%1 by site. Each point is one record; the line is the middle one, "
+    QT_TRANSLATE_NOOP("Papers", "%1 by site. Each record counts once; the line is the middle one, "
                                 "and the bar how far that may be off by chance."),
-    QT_TRANSLATE_NOOP("Papers", "%1 by team. Each point is one record; the line is the middle one, "
+    QT_TRANSLATE_NOOP("Papers", "%1 by team. Each record counts once; the line is the middle one, "
                                 "and the bar how far that may be off by chance."),
-    QT_TRANSLATE_NOOP("Papers", "%1 by quarter. Each point is one record; the line is the middle "
+    QT_TRANSLATE_NOOP("Papers", "%1 by quarter. Each record counts once; the line is the middle "
                                 "one, and the bar how far that may be off by chance."),
-    QT_TRANSLATE_NOOP("Papers", "%1. Each point is one record; the line is the middle one, and the "
+    QT_TRANSLATE_NOOP("Papers", "%1. Each record counts once; the line is the middle one, and the "
                                 "bar how far that may be off by chance."),
     QT_TRANSLATE_NOOP("Papers", "Where none is recorded the middle record has %1, all others have "
                                 "%2: more of a difference than chance explains."),

@@ -82,7 +82,7 @@ Saying pointWords(const OverTime& chart) {
   const bool each = chart.settings.period == Period::record;
   const auto& subject = chart.settings.subject;
   if (const auto* of = std::get_if<ValueOf>(&subject)) {
-    return each ? Saying{"%1. Each point is one record.", {of->measure}}
+    return each ? Saying{"%1. Each record counts once.", {of->measure}}
                 : Saying{"%1. Each point is the middle of the records of its time.", {of->measure}};
   }
   if (const auto* with = std::get_if<RecordsWith>(&subject)) {

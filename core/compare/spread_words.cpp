@@ -17,21 +17,21 @@ Amount count(std::size_t n) {
 Saying whatIsShown(const Spread& spread) {
   switch (spread.by) {
   case GroupBy::site:
-    return {"%1 by site. Each point is one record; the line is the middle one, and the bar how far "
+    return {"%1 by site. Each record counts once; the line is the middle one, and the bar how far "
             "that may be off by chance.",
             {spread.measure}};
   case GroupBy::team:
-    return {"%1 by team. Each point is one record; the line is the middle one, and the bar how far "
+    return {"%1 by team. Each record counts once; the line is the middle one, and the bar how far "
             "that may be off by chance.",
             {spread.measure}};
   case GroupBy::quarter:
-    return {"%1 by quarter. Each point is one record; the line is the middle one, and the bar how "
+    return {"%1 by quarter. Each record counts once; the line is the middle one, and the bar how "
             "far that may be off by chance.",
             {spread.measure}};
   case GroupBy::nothing:
     break;
   }
-  return {"%1. Each point is one record; the line is the middle one, and the bar how far that may "
+  return {"%1. Each record counts once; the line is the middle one, and the bar how far that may "
           "be off by chance.",
           {spread.measure}};
 }

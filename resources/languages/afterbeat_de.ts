@@ -2663,8 +2663,8 @@
         <translation>Wechsel über die Linie von %1 bis %2: %3; der Zufall brächte mindestens %4. Es kann sich etwas langsam oder in Stufen verschoben haben.</translation>
     </message>
     <message>
-        <source>%1. Each point is one record.</source>
-        <translation>%1. Jeder Punkt ist eine Aufzeichnung.</translation>
+        <source>%1. Each record counts once.</source>
+        <translation>%1. Jede Aufzeichnung zählt einmal.</translation>
     </message>
     <message>
         <source>%1. Each point is the middle of the records of its time.</source>
@@ -2755,20 +2755,20 @@
         <translation>Acht Punkte in Folge auf einer Seite der Linie</translation>
     </message>
     <message>
-        <source>%1 by site. Each point is one record; the line is the middle one, and the bar how far that may be off by chance.</source>
-        <translation>%1 nach Ort. Jeder Punkt ist eine Aufzeichnung; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
+        <source>%1 by site. Each record counts once; the line is the middle one, and the bar how far that may be off by chance.</source>
+        <translation>%1 nach Ort. Jede Aufzeichnung zählt einmal; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
     </message>
     <message>
-        <source>%1 by team. Each point is one record; the line is the middle one, and the bar how far that may be off by chance.</source>
-        <translation>%1 nach Team. Jeder Punkt ist eine Aufzeichnung; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
+        <source>%1 by team. Each record counts once; the line is the middle one, and the bar how far that may be off by chance.</source>
+        <translation>%1 nach Team. Jede Aufzeichnung zählt einmal; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
     </message>
     <message>
-        <source>%1 by quarter. Each point is one record; the line is the middle one, and the bar how far that may be off by chance.</source>
-        <translation>%1 nach Quartal. Jeder Punkt ist eine Aufzeichnung; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
+        <source>%1 by quarter. Each record counts once; the line is the middle one, and the bar how far that may be off by chance.</source>
+        <translation>%1 nach Quartal. Jede Aufzeichnung zählt einmal; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
     </message>
     <message>
-        <source>%1. Each point is one record; the line is the middle one, and the bar how far that may be off by chance.</source>
-        <translation>%1. Jeder Punkt ist eine Aufzeichnung; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
+        <source>%1. Each record counts once; the line is the middle one, and the bar how far that may be off by chance.</source>
+        <translation>%1. Jede Aufzeichnung zählt einmal; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
     </message>
     <message>
         <source>Where none is recorded the middle record has %1, all others have %2: more of a difference than chance explains.</source>
@@ -3077,8 +3077,8 @@
         <translation>Dauer eines Abschnitts</translation>
     </message>
     <message>
-        <source>Each point is one record. The middles of the stages do not add up to the middle of the whole: each stands on the records that have it.</source>
-        <translation>Jeder Punkt ist eine Aufzeichnung. Die Mitten der Abschnitte ergeben zusammen nicht die Mitte des Ganzen: Jede beruht auf den Aufzeichnungen, die sie haben.</translation>
+        <source>Each record counts once. The middles of the stages do not add up to the middle of the whole: each stands on the records that have it.</source>
+        <translation>Jede Aufzeichnung zählt einmal. Die Mitten der Abschnitte ergeben zusammen nicht die Mitte des Ganzen: Jede beruht auf den Aufzeichnungen, die sie haben.</translation>
     </message>
     <message>
         <source>The whole</source>
@@ -5497,6 +5497,10 @@
         <source>The report is being written…</source>
         <translation>Der Bericht wird geschrieben…</translation>
     </message>
+    <message>
+        <source>Eight records at most stand side by side, and %1 are marked.</source>
+        <translation>Höchstens acht Aufzeichnungen stehen nebeneinander, markiert sind %1.</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::CompareWays</name>
@@ -5826,7 +5830,7 @@
     </message>
     <message>
         <source>With or without shock</source>
-        <translation>Mit oder ohne Schock</translation>
+        <translation>Mit/ohne Schock</translation>
     </message>
     <message>
         <source>With a shock</source>

@@ -1,4 +1,5 @@
 /// A large archive: its latest records are in view at once, and nothing is made of them alone.
+#include "app/window/compare/chart_canvas.h"
 #include "app/window/compare/compare_page.h"
 #include "app/window/compare/filter_bar.h"
 #include "app/window/compare/season_table.h"
@@ -252,6 +253,56 @@ TEST_F(LatestTest, FewRecordsAreThereAtOnce) {
   const auto latest = readLatest(large(), {});
   ASSERT_TRUE(latest);
   EXPECT_EQ(latest->all, kRecords);
+}
+
+TEST_F(LatestTest, TooManyMarkedLinesAreNotLookedForOneByOne) {
+  openLatest();
+  letAllCome();
+  QSignalSpy said(compare_, &ComparePage::failed);
+  compare_->table()->selectAll();
+  compare_->putBeside()->trigger();
+  ASSERT_EQ(said.count(), 1);
+  EXPECT_EQ(said[0][0].toString(),
+            "Eight records at most stand side by side, and 1000 are marked.");
+  EXPECT_FALSE(compare_->busy());
+  EXPECT_EQ(compare_->current(), compare_->table());
+}
+
+TEST_F(LatestTest, ManyLanesScrollInsteadOfHidingEachOther) {
+  window_.resize(1024, 640);
+  openLatest();
+  letAllCome();
+  SpreadView* spread = compare_->spread();
+  compare_->showView(spread);
+  ChartCanvas* canvas = spread->canvas();
+  QComboBox* by = spread->by();
+  const auto choose = [&](GroupBy group) {
+    by->setCurrentIndex(by->findData(static_cast<int>(group)));
+    emit by->activated(by->currentIndex());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return spread->upToDate(); }, kPatience));
+    QCoreApplication::processEvents();
+  };
+  choose(GroupBy::nothing);
+  const int around = canvas->parentWidget()->height();
+  EXPECT_EQ(canvas->height(), around);
+  choose(GroupBy::quarter);
+  const auto lanes = canvas->chart()->y.names.size();
+  ASSERT_GE(lanes, 8);
+  EXPECT_GT(canvas->height(), around);
+  EXPECT_GT(canvas->height(), lanes * 3 * canvas->fontMetrics().height());
+  // The lanes fill it: nothing of the chart was laid out for less.
+  EXPECT_GT(canvas->placeOf(canvas->chart()->points.size() - 1)->y(), canvas->height() * 0.7);
+  // A point that the keyboard comes to is brought into view.
+  QTest::keyClick(canvas, Qt::Key_End);
+  ASSERT_TRUE(canvas->current());
+  const QPoint at = canvas->placeOf(*canvas->current())->toPoint();
+  EXPECT_TRUE(canvas->parentWidget()->rect().contains(canvas->mapTo(canvas->parentWidget(), at)));
+  EXPECT_GT(at.y(), around);
+  // With room for all of them nothing scrolls.
+  window_.resize(1024, 1000);
+  QCoreApplication::processEvents();
+  EXPECT_EQ(canvas->height(), canvas->parentWidget()->height());
+  EXPECT_GT(canvas->height(), around);
 }
 
 TEST_F(LatestTest, AnArchiveIsOpenedLikeAnyFile) {

@@ -35,8 +35,8 @@ public:
     placeGutters();
     placeTicks();
     placeChartLabels(chart_, lettering_, layout_);
-    placeFoot();
     placePoints(chart_, layout_);
+    placeFoot();
     sayAmounts();
     placeBars();
     placeEmpty();
@@ -53,12 +53,17 @@ public:
     return y_ - layout_.area.top() + footHeight() + leastPlot();
   }
 
+  double tightHeight() {
+    placeHead();
+    return y_ - layout_.area.top() + footHeight() + leastPlot(2.0);
+  }
+
 private:
   [[nodiscard]] double size() const { return layout_.size; }
 
-  double leastPlot() const {
+  double leastPlot(double lane = 4.0) const {
     const auto lanes = static_cast<double>(std::max<qsizetype>(1, chart_.y.names.size()));
-    return chart_.lanes() ? lanes * (chart_.bars.empty() ? 4.0 : 1.6) * size() : 10 * size();
+    return chart_.lanes() ? lanes * (chart_.bars.empty() ? lane : 1.6) * size() : 10 * size();
   }
 
   double preferredPlot() const {
@@ -133,6 +138,11 @@ private:
     double x = layout_.area.left(), y = top;
     const double sample = 2.2 * size();
     for (const ChartKey& key : chart_.keys) {
+      // Where amounts are drawn no point stands for anything; a sentence of their own explains
+      // them.
+      if (key.shape == KeyShape::usual && !layout_.amounts.empty()) {
+        continue;
+      }
       const double wide = sample + width(key.text) + 1.6 * size();
       if (x > layout_.area.left() && x + wide - size() > layout_.area.right()) {
         x = layout_.area.left();
@@ -366,6 +376,11 @@ ChartLayout layOutChart(const Chart& chart, const QRectF& area, const ChartLook&
 double leastChartHeight(const Chart& chart, double width, const ChartLook& look) {
   const Lettering lettering(look.font);
   return Maker(chart, {0, 0, width, 0}, look, lettering, likelyAmounts(chart)).leastHeight();
+}
+
+double tightChartHeight(const Chart& chart, double width, const ChartLook& look) {
+  const Lettering lettering(look.font);
+  return Maker(chart, {0, 0, width, 0}, look, lettering, likelyAmounts(chart)).tightHeight();
 }
 
 double chartHeight(const Chart& chart, double width, const ChartLook& look) {

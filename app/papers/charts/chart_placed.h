@@ -56,5 +56,7 @@ private:
 /// The height a chart is best read in at this width, and the least in which nothing is crowded out.
 [[nodiscard]] double chartHeight(const Chart& chart, double width, const ChartLook& look);
 [[nodiscard]] double leastChartHeight(const Chart& chart, double width, const ChartLook& look);
+/// With less the names of lanes touch each other; what explains them is left out already.
+[[nodiscard]] double tightChartHeight(const Chart& chart, double width, const ChartLook& look);
 
 } // namespace afterbeat::papers

@@ -114,9 +114,13 @@ bool hideEachOther(const std::vector<std::uint32_t>& cellOf,
 }
 
 void placeFreely(const Chart& chart, ChartLayout& layout) {
-  const double wide = 0.4 * layout.size;
-  const auto across = static_cast<std::size_t>(std::ceil(layout.plot.width() / wide)) + 1;
-  const auto down = static_cast<std::size_t>(std::ceil(layout.plot.height() / wide)) + 1;
+  // Cells fill the plot and end with it: one beyond an axis would look like another value.
+  const auto cells = [&layout](double length) {
+    return static_cast<std::size_t>(std::max(1L, std::lround(length / (0.4 * layout.size))));
+  };
+  const std::size_t across = cells(layout.plot.width()), down = cells(layout.plot.height());
+  const double wide = layout.plot.width() / static_cast<double>(across);
+  const double high = layout.plot.height() / static_cast<double>(down);
   layout.radius = (chart.points.size() > 300 ? 0.22 : 0.3) * layout.size;
   layout.points.reserve(chart.points.size());
   layout.amountOf.reserve(chart.points.size());
@@ -126,7 +130,7 @@ void placeFreely(const Chart& chart, ChartLayout& layout) {
     const auto column = std::min(
         static_cast<std::size_t>(std::max(0.0, (at.x() - layout.plot.left()) / wide)), across - 1);
     const auto row = std::min(
-        static_cast<std::size_t>(std::max(0.0, (at.y() - layout.plot.top()) / wide)), down - 1);
+        static_cast<std::size_t>(std::max(0.0, (at.y() - layout.plot.top()) / high)), down - 1);
     layout.points.push_back(at);
     layout.amountOf.push_back(static_cast<std::uint32_t>(row * across + column));
     ++counts[layout.amountOf.back()];
@@ -141,7 +145,7 @@ void placeFreely(const Chart& chart, ChartLayout& layout) {
     const double share = std::log(1.0 + counts[k]) / most;
     layout.amounts.push_back(
         {QRectF(layout.plot.left() + static_cast<double>(k % across) * wide,
-                layout.plot.top() + static_cast<double>(k / across) * wide, wide, wide),
+                layout.plot.top() + static_cast<double>(k / across) * high, wide, high),
          counts[k], std::clamp(static_cast<int>(std::ceil(share * kShades)), 1, kShades)});
   }
 }

@@ -130,9 +130,8 @@ Chart stageChart(const Season& season, const Stages& stages, const Words& words)
   chart.marks = seasonMarks(season, chart.records, words);
   chart.sentences = sentences(afterbeat::words(stages), words);
   chart.sentences << words(QT_TRANSLATE_NOOP(
-      "Papers",
-      "Each point is one record. The middles of the stages do not add up to the middle of "
-      "the whole: each stands on the records that have it."));
+      "Papers", "Each record counts once. The middles of the stages do not add up to the middle of "
+                "the whole: each stands on the records that have it."));
   AxisRange range;
   for (std::size_t i = 0; i < stages.median.size(); ++i) {
     chart.y.names << stageName(stages, stages.median[i], words);

@@ -8,6 +8,7 @@
 #include <QToolTip>
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 namespace afterbeat::window {
@@ -52,11 +53,30 @@ void ChartCanvas::show(std::shared_ptr<const papers::Chart> chart) {
 void ChartCanvas::layOut() {
   kept_ = {};
   placed_.reset();
+  // This may make the canvas higher at once.
+  askForHeight();
   const QRectF area = QRectF(rect()).adjusted(kMargin, kMargin, -kMargin, -kMargin);
   if (chart_ && area.width() > 50 && area.height() > 50) {
     placed_ = std::make_unique<papers::ChartPlaced>(chart_, area, lookFor(palette(), font()));
   }
   update();
+}
+
+/// Lanes that are too low hide each other's names.
+void ChartCanvas::askForHeight() {
+  const double across = width() - 2.0 * kMargin, room = room_ - 2.0 * kMargin;
+  const papers::ChartLook look = lookFor(palette(), font());
+  const bool higher = chart_ && chart_->lanes() && across > 50 &&
+                      papers::tightChartHeight(*chart_, across, look) > room;
+  setMinimumHeight(
+      higher ? static_cast<int>(std::ceil(papers::leastChartHeight(*chart_, across, look))) +
+                   2 * kMargin
+             : 0);
+}
+
+void ChartCanvas::setRoom(int height) {
+  room_ = height;
+  askForHeight();
 }
 
 bool ChartCanvas::bars() const {

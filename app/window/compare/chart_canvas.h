@@ -14,7 +14,8 @@
 namespace afterbeat::window {
 
 /// Left and Right go from point to point, Up and Down to the next lane's or bar's; Enter, or a
-/// click, opens the record under it.
+/// click, opens the record under it. Many lanes or bars make it higher than its room, which
+/// scrolls.
 class ChartCanvas final : public QWidget, public Described {
   Q_OBJECT
 
@@ -27,6 +28,8 @@ public:
   void setCurrent(std::size_t index);
   /// Where it is painted.
   [[nodiscard]] std::optional<QPointF> placeOf(std::size_t index) const;
+  /// The height that is in view, px.
+  void setRoom(int height);
   /// How a record is called, for what is pointed at.
   void setNames(std::function<QString(std::uint32_t)> names) { names_ = std::move(names); }
   [[nodiscard]] QString spokenDescription() const override;
@@ -53,6 +56,7 @@ protected:
 
 private:
   void layOut();
+  void askForHeight();
   [[nodiscard]] bool bars() const;
   [[nodiscard]] std::size_t count() const;
   [[nodiscard]] std::optional<papers::ChartHit> hit(std::size_t index) const;
@@ -65,6 +69,7 @@ private:
   std::unique_ptr<papers::ChartPlaced> placed_;
   std::function<QString(std::uint32_t)> names_;
   QPixmap kept_;
+  int room_ = 0;
   std::vector<papers::ChartHit> pointed_;
   std::optional<std::size_t> current_, pressed_;
   /// Points from left to right, lane by lane; made when a key first asks for it.

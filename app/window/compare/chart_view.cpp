@@ -8,6 +8,7 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QResizeEvent>
 #include <QScrollArea>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
@@ -18,7 +19,9 @@ namespace afterbeat::window {
 
 namespace {
 
-constexpr int kUnder = 108;
+constexpr int kUnder = 108, kLeast = 160;
+/// So much around the point that a key leads to is in view as well.
+constexpr int kAround = 60;
 /// The number of "kind not stated" in a chooser.
 constexpr int kNotStated = 9;
 
@@ -106,10 +109,24 @@ ChartView::ChartView(SeasonDesk& desk, const QString& name, QWidget* parent)
   down->setContentsMargins(0, 0, 0, 0);
   down->setSpacing(0);
   down->addLayout(choosers_);
-  down->addWidget(canvas_, 1);
+  auto* around = new QScrollArea(this);
+  around->setWidget(canvas_);
+  around->setWidgetResizable(true);
+  around->setFrameShape(QFrame::NoFrame);
+  around->setFocusPolicy(Qt::NoFocus);
+  around->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  around->setMinimumHeight(kLeast);
+  around->viewport()->installEventFilter(this);
+  down->addWidget(around, 1);
   down->addWidget(under_);
   setFocusProxy(canvas_);
   connect(canvas_, &ChartCanvas::wanted, this, &ChartView::wanted);
+  connect(canvas_, &ChartCanvas::currentChanged, around, [this, around] {
+    const auto at = canvas_->current() ? canvas_->placeOf(*canvas_->current()) : std::nullopt;
+    if (at) {
+      around->ensureVisible(at->toPoint().x(), at->toPoint().y(), 0, kAround);
+    }
+  });
   canvas_->setNames([this](std::uint32_t place) {
     const SharedSource& source = desk_.source();
     if (!source || place >= source->season().records.size()) {
@@ -181,6 +198,13 @@ QString ChartView::sentences() const {
 
 QString ChartView::asText() const {
   return canvas_->chart() ? papers::asText(*canvas_->chart()) : sentences();
+}
+
+bool ChartView::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Resize) {
+    canvas_->setRoom(static_cast<QResizeEvent*>(event)->size().height());
+  }
+  return QWidget::eventFilter(watched, event);
 }
 
 void ChartView::showEvent(QShowEvent* event) {

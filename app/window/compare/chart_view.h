@@ -49,6 +49,7 @@ signals:
 
 protected:
   void showEvent(QShowEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
   /// What the choosers say now.
   [[nodiscard]] virtual ChartMaker maker() const = 0;
   /// The figure they chose, which is defined under the chart; empty: several, or none.

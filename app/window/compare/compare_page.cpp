@@ -1,5 +1,6 @@
 #include "app/window/compare/compare_page.h"
 
+#include "app/window/compare/beside_load.h"
 #include "app/window/compare/beside_view.h"
 #include "app/window/compare/chart_canvas.h"
 #include "app/window/compare/chart_writing.h"
@@ -242,6 +243,11 @@ bool ComparePage::putMarkedBeside() {
   const auto places = table_->marked();
   if (!isVisible() || view_ != table_ || places.size() < 2) {
     return false;
+  }
+  if (places.size() > kMostBeside) {
+    emit failed(tr("Eight records at most stand side by side, and %1 are marked.")
+                    .arg(words().number(static_cast<double>(places.size()))));
+    return true;
   }
   finding_.ask(
       [source = desk_->shown().source, places] {

@@ -60,7 +60,8 @@ public:
   [[nodiscard]] QString heading() const;
   void showView(QWidget* view);
   void openBeside(const QStringList& paths);
-  /// Lays the marked lines side by side; false: fewer than two are marked, or none is in view.
+  /// Lays the marked lines side by side, or says that they are too many; false: fewer than two are
+  /// marked, or none is in view.
   bool putMarkedBeside();
   void stop();
   [[nodiscard]] bool busy() const;

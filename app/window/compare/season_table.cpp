@@ -60,7 +60,11 @@ SeasonTable::SeasonTable(SeasonDesk& desk, QWidget* parent)
   connect(horizontalHeader(), &QHeaderView::sectionClicked, this, &SeasonTable::sortByColumn);
   connect(this, &QTableView::doubleClicked, this,
           [this](const QModelIndex& index) { emit wanted(model_->place(index.row())); });
-  connect(model_, &QAbstractItemModel::modelAboutToBeReset, this, [this] { before_ = looked(); });
+  connect(model_, &QAbstractItemModel::modelAboutToBeReset, this, [this] {
+    if (model_->shown().latestOf > 0) {
+      before_ = looked();
+    }
+  });
   connect(model_, &QAbstractItemModel::modelReset, this, [this] {
     if (model_->linesStayed()) {
       lookAgain(before_);

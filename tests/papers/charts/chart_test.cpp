@@ -199,6 +199,32 @@ TEST(ChartHits, AnAmountStandsForAllItsRecords) {
   EXPECT_GT(most, 3U);
 }
 
+/// Cells beyond an axis would look like other values, and no key may explain points that are not
+/// there.
+TEST(ChartHits, AmountsEndWithThePlotAndNoKeySpeaksOfPoints) {
+  Chart chart = scattered(20'000, 0.01);
+  chart.keys = {{KeyShape::usual, QStringLiteral("one record")},
+                {KeyShape::centre, QStringLiteral("middle of the points")}};
+  const ChartLook look = ChartLook::screenLight();
+  for (const double width : {700.0, 903.0, 1277.0}) {
+    const ChartLayout layout = layOutChart(chart, {0, 0, width, 400}, look, Lettering(look.font));
+    ASSERT_FALSE(layout.amounts.empty());
+    std::size_t sum = 0;
+    for (const ChartAmount& amount : layout.amounts) {
+      sum += amount.count;
+      EXPECT_TRUE(layout.plot.adjusted(-1e-6, -1e-6, 1e-6, 1e-6).contains(amount.box));
+      EXPECT_GT(amount.box.width(), 1);
+      EXPECT_GT(amount.box.height(), 1);
+    }
+    EXPECT_EQ(sum, chart.points.size());
+    ASSERT_EQ(layout.keys.size(), 1U);
+    EXPECT_EQ(layout.keys[0].key.shape, KeyShape::centre);
+  }
+  const ChartLayout points =
+      layOutChart(scattered(40, 0.4), {0, 0, 700, 400}, look, Lettering(look.font));
+  EXPECT_TRUE(points.amounts.empty());
+}
+
 /// The columns of lanes hold every record, and the tallest one is in the key.
 TEST(ChartHits, AmountsAddUp) {
   Chart chart = twoLanes();

@@ -37,7 +37,7 @@ TEST(SpreadChart, SitesStandInTheOrderOfNames) {
   for (int lane = 0; lane < 5; ++lane) {
     EXPECT_EQ(pointsIn(chart, lane), found.groups[static_cast<std::size_t>(lane)].points.size());
   }
-  EXPECT_TRUE(says(chart, "Each point is one record"));
+  EXPECT_TRUE(says(chart, "Each record counts once"));
   EXPECT_TRUE(says(chart, "Records in which it is not recorded: 17."));
 }
 
