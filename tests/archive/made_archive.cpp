@@ -14,10 +14,11 @@ namespace {
 
 constexpr std::size_t kAtOnce = 1000;
 
-TakenFile fileOf(const samples::SeasonPlan& plan, const Season& season, std::size_t i) {
+TakenFile fileOf(const samples::SeasonPlan& plan, const Season& season, const std::string& folder,
+                 std::size_t i) {
   const RecordFacts& facts = season.records[i];
   TakenFile file;
-  file.path = "/srv/season/" + std::to_string(i) + "/" + facts.file;
+  file.path = folder + "/" + std::to_string(i) + "/" + facts.file;
   file.sha256 = sha256Hex(facts.id + facts.file + std::to_string(i));
   TakenRecord& record = file.records.emplace_back();
   record.sketch = encode(sketchOf(computeFigures(samples::outline(samples::script(plan, i)))));
@@ -31,7 +32,8 @@ TakenFile fileOf(const samples::SeasonPlan& plan, const Season& season, std::siz
 
 } // namespace
 
-void makeArchive(const ArchivePlace& place, const samples::SeasonPlan& plan) {
+void makeArchive(const ArchivePlace& place, const samples::SeasonPlan& plan,
+                 const std::string& folder) {
   const samples::MadeSeason made(plan);
   const Season season = made.season();
   if (const auto archive = Archive::openOrCreate(place); !archive) {
@@ -44,7 +46,7 @@ void makeArchive(const ArchivePlace& place, const samples::SeasonPlan& plan) {
     database.inOne([&] {
       Store store(database, makings, false);
       for (std::size_t i = from; i < std::min(from + kAtOnce, plan.records); ++i) {
-        store.put(fileOf(plan, season, i));
+        store.put(fileOf(plan, season, folder, i));
       }
     });
   }

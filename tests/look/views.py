@@ -110,6 +110,12 @@ def _season(records, folder):
             (f"compare-{records}-worth-a-look", ["do Shift+F9"])]
 
 
+# All of them side by side; of forty the window says how many may be.
+def _beside(records):
+    return [(f"compare-{records}-beside", ["do Shift+F4", "press Ctrl+A", "do Shift+C"]
+             + (["await BesideCanvas" if records <= 8 else "await NoticeBar"]))]
+
+
 COMPARE = [
     ("compare-nothing-yet", ["do C"]),
     ("compare-two-drills", ["start {scratch}/two-drills", "await FolderPage"]),
@@ -118,10 +124,40 @@ COMPARE = [
     ("compare-two-drills-long-rows", ["do Shift+L"]),
     ("compare-eight", ["start {scratch}/eight", "await FolderPage"]),
     ("compare-eight-beside", ["do Shift+C", "await BesideCanvas"]),
-] + _season(0, "season-0") + _season(1, "season-1") + _season(4, "season-4") + _season(40, "season-40") + [
+] + _season(0, "season-0") + _season(1, "season-1") + _season(4, "season-4") + _beside(4) + _season(40, "season-40") + _beside(40) + [
     ("compare-mark", ["do Shift+F7", "do Shift+T"]),
     ("compare-unreadable", ["do Shift+W"]),
     ("compare-beside-the-one-before", ["open {record}", "do Shift+B", "await BesideCanvas"]),
+]
+
+# A hundred thousand records: {many} is their archive. Which views there are is as above.
+MANY = [
+    ("compare-100000-latest", ["start {many}", "latest", GLANCE]),
+    ("compare-100000-records", ["season"]),
+    ("compare-100000-marked", ["press Shift+Down", "press Shift+Down"]),
+    ("compare-100000-beside", ["do Shift+C", "await BesideCanvas"]),
+    ("compare-100000-spread", ["do Shift+F6", "season"]),
+    ("compare-100000-over-time", ["do Shift+F7", "season"]),
+    ("compare-100000-where-the-time-goes", ["do Shift+F8", "season"]),
+    ("compare-100000-worth-a-look", ["do Shift+F9", "season"]),
+]
+
+# What the choosers offer beside that; they are found by their English names.
+MANY_CHOSEN = [
+    ("compare-100000-sorted", ["do Shift+F4", "focus Sort by"] + ["press Down"] * 13 + ["season"]),
+    ("compare-100000-filtered", ["focus Site", "press Down", "season"]),
+    ("compare-100000-all-again", ["do Shift+U", "season"]),
+    ("compare-100000-spread-by-team", ["do Shift+F6", "focus Apart by", "press Down", "season"]),
+    ("compare-100000-spread-by-quarter", ["focus Apart by", "press Down", "season"]),
+    ("compare-100000-spread-of-all", ["focus Apart by", "press Down", "season"]),
+    ("compare-100000-spread-of-another-figure", ["focus Figure"] + ["press Down"] * 4 + ["season"]),
+    ("compare-100000-weeks", ["do Shift+F7", "focus A point is", "press Down", "season"]),
+    ("compare-100000-months", ["focus A point is", "press Down", "season"]),
+    ("compare-100000-quarters", ["focus A point is", "press Down", "season"]),
+    ("compare-100000-run-chart", ["focus Drawn as", "press Down", "season"]),
+    ("compare-100000-control-chart", ["focus Drawn as", "press Down", "season"]),
+    ("compare-100000-stages-by-record", ["do Shift+F8", "focus Drawn as", "press Down", "season"]),
+    ("compare-100000-stages-from-the-call", ["focus Counted from", "press Down", "season"]),
 ]
 
 # The README's pictures of the window, named as they are in resources/pictures.

@@ -1,5 +1,8 @@
 #include "app/window/look/tour.h"
 
+#include "app/window/compare/chart_view.h"
+#include "app/window/compare/compare_page.h"
+#include "app/window/compare/stand_out_view.h"
 #include "app/window/handover/sheet_preview.h"
 #include "app/window/session/session.h"
 #include "app/window/shell/main_window.h"
@@ -93,10 +96,13 @@ void Tour::next() {
 
 bool Tour::step(const QString& word, const QString& argument) {
   const QHash<QString, bool (Tour::*)(const QString&)> known{
-      {"size", &Tour::resize}, {"open", &Tour::open},     {"do", &Tour::trigger},
-      {"click", &Tour::click}, {"press", &Tour::press},   {"figures", &Tour::triggerAndWait},
-      {"focus", &Tour::focus}, {"menu", &Tour::openMenu}, {"answer", &Tour::answer},
-      {"shot", &Tour::shoot},  {"await", &Tour::await},   {"glance", &Tour::glance},
+      {"size", &Tour::resize},        {"open", &Tour::open},
+      {"do", &Tour::trigger},         {"click", &Tour::click},
+      {"press", &Tour::press},        {"figures", &Tour::triggerAndWait},
+      {"focus", &Tour::focus},        {"menu", &Tour::openMenu},
+      {"answer", &Tour::answer},      {"shot", &Tour::shoot},
+      {"await", &Tour::await},        {"glance", &Tour::glance},
+      {"season", &Tour::seasonShown}, {"latest", &Tour::latestShown},
   };
   if (word == QLatin1String("back")) {
     return goBack();
@@ -168,6 +174,20 @@ bool Tour::triggerAndWait(const QString& key) {
   return begun_ ? figures_ > 0 : trigger(key) && figures_ > 0;
 }
 
+bool Tour::seasonShown(const QString& /*none*/) {
+  const ComparePage* page = window_.comparePage();
+  const SeasonDesk* desk = page->desk();
+  const QWidget* view = page->current();
+  const auto* chart = qobject_cast<const ChartView*>(view);
+  const auto* list = qobject_cast<const StandOutView*>(view);
+  return page->isVisible() && !desk->busy() && !desk->arranging() && !desk->onlyLatest() &&
+         desk->arranged().source && (!chart || chart->upToDate()) && (!list || list->upToDate());
+}
+
+bool Tour::latestShown(const QString& /*none*/) {
+  return window_.comparePage()->isVisible() && window_.comparePage()->desk()->onlyLatest();
+}
+
 bool Tour::click(const QString& name) {
   for (QWidget* top : QApplication::topLevelWidgets()) {
     for (QAbstractButton* button : top->findChildren<QAbstractButton*>()) {
@@ -181,7 +201,9 @@ bool Tour::click(const QString& name) {
 }
 
 bool Tour::press(const QString& key) {
-  QWidget* there = QApplication::focusWidget();
+  // On a display without a window manager no window is the active one.
+  QWidget* there =
+      QApplication::focusWidget() ? QApplication::focusWidget() : window_.focusWidget();
   if (!there) {
     return false;
   }
