@@ -1,4 +1,5 @@
 #include "app/archive/files_season.h"
+#include "app/archive/marked_steps.h"
 #include "app/cli/commands.h"
 #include "app/cli/derived.h"
 #include "app/cli/season_json.h"
@@ -111,6 +112,9 @@ public:
       return Exit::readOrWriteFailed;
     }
     if (options_.withoutIdentity) {
+      for (MarkedStep& step : report_.steps) {
+        step.words.clear(); // free text
+      }
       const auto found = secret();
       if (!found) {
         tell(found.error());
@@ -135,13 +139,24 @@ private:
         tell(step.error());
         return false;
       }
-      if (options_.withoutIdentity) {
-        step->words.clear(); // free text
-      }
       report_.steps.push_back(*step);
     }
     std::sort(report_.steps.begin(), report_.steps.end(),
               [](const MarkedStep& a, const MarkedStep& b) { return a.day < b.day; });
+    return true;
+  }
+
+  /// Those that users of the archive share, where the command names none.
+  bool takeSharedSteps(const archive::Archive& archive) {
+    if (!report_.steps.empty()) {
+      return true;
+    }
+    auto shared = archive::sharedSteps(archive);
+    if (!shared) {
+      tell(shared.error().sentence);
+      return false;
+    }
+    report_.steps = std::move(*shared);
     return true;
   }
 
@@ -218,7 +233,7 @@ private:
     settings_ = (*making)->settings.figures;
     season_ = std::move(*season);
     archive_.emplace(*opened);
-    return true;
+    return takeSharedSteps(*opened);
   }
 
   /// The secret of `--secret`, or else the archive's own, made with the first use.

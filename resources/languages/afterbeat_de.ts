@@ -6683,6 +6683,22 @@
         <source>Which one?</source>
         <translation>Welche?</translation>
     </message>
+    <message>
+        <source>This mark is there already.</source>
+        <translation>Diese Markierung gibt es schon.</translation>
+    </message>
+    <message>
+        <source>Marked for you alone, as you may not write to this archive. Shift+Z takes it back.</source>
+        <translation>Nur für Sie markiert, weil Sie in dieses Archiv nicht schreiben dürfen. Umschalt+Z nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>Marked in the archive, for all who use it. Shift+Z takes it back.</source>
+        <translation>Im Archiv markiert, für alle, die es benutzen. Umschalt+Z nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>%1 (for you alone)</source>
+        <translation>%1 (nur für Sie)</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::ProblemsModel</name>
@@ -7538,6 +7554,21 @@
     <message>
         <source>There is no further problem this way.</source>
         <translation>In dieser Richtung ist kein weiteres Problem.</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::StepsKeeper</name>
+    <message>
+        <source>The marks in the archive could not be read. %1</source>
+        <translation>Die Markierungen im Archiv ließen sich nicht lesen. %1</translation>
+    </message>
+    <message>
+        <source>The mark could not be put into the archive; it is kept for you alone. %1</source>
+        <translation>Die Markierung ließ sich nicht ins Archiv schreiben; sie bleibt nur für Sie erhalten. %1</translation>
+    </message>
+    <message>
+        <source>The mark could not be taken out of the archive. %1</source>
+        <translation>Die Markierung ließ sich nicht aus dem Archiv nehmen. %1</translation>
     </message>
 </context>
 <context>

@@ -122,6 +122,8 @@ void ComparePage::buildViews() {
   }
   connect(standOut_, &StandOutView::wanted, this, &ComparePage::openPlace);
   connect(overTime_, &OverTimeView::said, this, &ComparePage::said);
+  connect(overTime_, &OverTimeView::failed, this, &ComparePage::failed);
+  connect(overTime_, &OverTimeView::stepsChanged, this, &ComparePage::follow);
   connect(beside_, &BesideView::busyChanged, this, &ComparePage::follow);
   connect(beside_, &BesideView::shown, this, [this] {
     showView(beside_);
@@ -338,7 +340,7 @@ void ComparePage::follow() {
   const bool drawn = chartView() && chartView()->canvas()->chart();
   save_->setEnabled(drawn);
   copy_->setEnabled(drawn);
-  report_->setEnabled(season);
+  report_->setEnabled(season && overTime_->stepsKnown());
   const bool ready = session_.state() == Session::State::ready;
   back_->setVisible(ready);
   besideBefore_->setEnabled(ready);
