@@ -5355,16 +5355,16 @@
         <translation>Legen Sie zwei bis acht Aufzeichnungen nebeneinander: zwei Übungen eines Abends oder dasselbe Team im Abstand eines Jahres. Wählen Sie die Dateien, oder markieren Sie sie in der Liste eines Ordners.</translation>
     </message>
     <message>
-        <source>Or look at a whole season of them: where time is lost, whether it is getting better, and which record to look at next. Files are only read, never changed; an archive keeps their figures for the next time.</source>
-        <translation>Oder sehen Sie eine ganze Saison an: wo Zeit verloren geht, ob es besser wird, und welche Aufzeichnung Sie als Nächstes ansehen sollten. Dateien werden nur gelesen, nie geändert; ein Archiv bewahrt ihre Kennzahlen für das nächste Mal.</translation>
-    </message>
-    <message>
         <source>Archives opened lately:</source>
         <translation>Zuletzt geöffnete Archive:</translation>
     </message>
     <message>
         <source>Open %1</source>
         <translation>%1 öffnen</translation>
+    </message>
+    <message>
+        <source>Or look at a whole season of them: where time is lost, whether it is getting better, and which record to look at next. Files are only read, never changed; an archive keeps their figures for the next time. They can also be dropped here.</source>
+        <translation>Oder sehen Sie eine ganze Saison an: wo Zeit verloren geht, ob es besser wird, und welche Aufzeichnung Sie als Nächstes ansehen sollten. Dateien werden nur gelesen, nie geändert; ein Archiv bewahrt ihre Kennzahlen für das nächste Mal. Sie können sie auch hierher ziehen.</translation>
     </message>
 </context>
 <context>
@@ -7183,6 +7183,33 @@
     <message>
         <source>no reason recorded</source>
         <translation>kein Grund aufgezeichnet</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::SeasonDrop</name>
+    <message>
+        <source>&amp;Take into %1</source>
+        <translation>In %1 auf&amp;nehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Open the recording</source>
+        <translation>Die Aufzeichnung ö&amp;ffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Look at them, keeping nothing</source>
+        <translation>&amp;Ansehen, ohne etwas aufzubewahren</translation>
+    </message>
+    <message>
+        <source>Lay them &amp;side by side</source>
+        <translation>Neben&amp;einander legen</translation>
+    </message>
+    <message>
+        <source>What to do with what was dropped</source>
+        <translation>Was mit dem Abgelegten geschehen soll</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>A&amp;bbrechen</translation>
     </message>
 </context>
 <context>

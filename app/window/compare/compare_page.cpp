@@ -6,6 +6,7 @@
 #include "app/window/compare/compare_pages.h"
 #include "app/window/compare/filter_bar.h"
 #include "app/window/compare/report_writing.h"
+#include "app/window/compare/season_drop.h"
 #include "app/window/compare/season_table.h"
 #include "app/window/compare/season_views.h"
 #include "app/window/compare/season_ways.h"
@@ -47,7 +48,7 @@ QAction* make(const QString& text, const QString& name, const QKeySequence& key,
 
 ComparePage::ComparePage(Session& session, QAction* back, QAction* stop, QWidget* parent)
     : QWidget(parent), session_(session), desk_(new SeasonDesk(session, this)),
-      ways_(new SeasonWays(*desk_, this)),
+      ways_(new SeasonWays(*desk_, this)), drop_(new SeasonDrop(*desk_, this)),
       go_(make(tr("&Compare many"), tr("Compare"), Qt::Key_C, this)),
       putBeside_(make(tr("Lay &side by side…"), {}, Qt::SHIFT | Qt::Key_C, this)),
       besideBefore_(
@@ -165,6 +166,9 @@ void ComparePage::connectDesk() {
   });
   connect(ways_, &SeasonWays::asked, this, &ComparePage::asked);
   connect(ways_, &SeasonWays::said, this, &ComparePage::failed);
+  connect(drop_, &SeasonDrop::archiveWanted, ways_, &SeasonWays::openTyped);
+  connect(drop_, &SeasonDrop::besideWanted, this, &ComparePage::openBeside);
+  connect(drop_, &SeasonDrop::recordWanted, this, &ComparePage::wanted);
 }
 
 void ComparePage::addView(QWidget* view, const QString& name, const QString& text,

@@ -22,6 +22,7 @@ class ElidedLabel;
 class FilterBar;
 class OverTimeView;
 class SeasonDesk;
+class SeasonDrop;
 class SeasonTable;
 class SeasonWays;
 class Session;
@@ -47,6 +48,8 @@ public:
   [[nodiscard]] const QList<QAction*>& recentArchives() const;
   [[nodiscard]] SeasonDesk* desk() const { return desk_; }
   [[nodiscard]] SeasonWays* ways() const { return ways_; }
+  /// What is dropped onto this place.
+  [[nodiscard]] SeasonDrop* drop() const { return drop_; }
   [[nodiscard]] FilterBar* filter() const { return filter_; }
   [[nodiscard]] SeasonTable* table() const { return table_; }
   [[nodiscard]] BesideView* beside() const { return beside_; }
@@ -98,6 +101,7 @@ private:
   Session& session_;
   SeasonDesk* desk_;
   SeasonWays* ways_;
+  SeasonDrop* drop_;
   QAction *go_, *putBeside_, *besideBefore_, *save_, *copy_, *report_;
   ElidedLabel *title_, *facts_;
   QPushButton* back_;

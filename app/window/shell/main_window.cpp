@@ -1,7 +1,7 @@
 #include "app/window/shell/main_window.h"
 
 #include "app/window/compare/compare_page.h"
-#include "app/window/compare/compare_ways.h"
+#include "app/window/compare/season_drop.h"
 #include "app/window/debrief/debrief_page.h"
 #include "app/window/debrief/replay.h"
 #include "app/window/figures/headline_strip.h"
@@ -429,8 +429,9 @@ void MainWindow::dropEvent(QDropEvent* event) {
       paths << url.toLocalFile();
     }
   }
-  if (currentPage() == comparePage_ && paths.size() > 1) {
-    compareWays_->putBeside(paths);
+  if (currentPage() == comparePage_) {
+    notices_->hide();
+    comparePage_->drop()->dropped(paths, mapToGlobal(event->position()).toPoint());
   } else {
     openFiles(paths);
   }
