@@ -5481,22 +5481,6 @@
         <source>The chart was copied as text.</source>
         <translation>Das Diagramm wurde als Text kopiert.</translation>
     </message>
-    <message>
-        <source>Write a &amp;comparison report…</source>
-        <translation>&amp;Vergleichsbericht schreiben…</translation>
-    </message>
-    <message>
-        <source>Write a comparison report</source>
-        <translation>Vergleichsbericht schreiben</translation>
-    </message>
-    <message>
-        <source>Reports and tables (*.pdf *.html *.csv)</source>
-        <translation>Berichte und Tabellen (*.pdf *.html *.csv)</translation>
-    </message>
-    <message>
-        <source>The report is being written…</source>
-        <translation>Der Bericht wird geschrieben…</translation>
-    </message>
 </context>
 <context>
     <name>afterbeat::window::CompareWays</name>
@@ -6902,6 +6886,29 @@
     </message>
 </context>
 <context>
+    <name>afterbeat::window::ReportDialog</name>
+    <message>
+        <source>&amp;Without names, serials and free text</source>
+        <translation>&amp;Ohne Namen, Seriennummern und freien Text</translation>
+    </message>
+    <message>
+        <source>Write a comparison report</source>
+        <translation>Vergleichsbericht schreiben</translation>
+    </message>
+    <message>
+        <source>Choose a &amp;file…</source>
+        <translation>&amp;Datei wählen…</translation>
+    </message>
+    <message>
+        <source>Of the records that are listed: as pages (.pdf), as one page for a browser (.html), or each record as a line of a table (.csv).</source>
+        <translation>Über die Aufzeichnungen der Liste: als Seiten (.pdf), als eine Seite für einen Browser (.html) oder jede Aufzeichnung als Zeile einer Tabelle (.csv).</translation>
+    </message>
+    <message>
+        <source>Sites, teams and records get pseudonyms, days are cut to their month. Whoever knows a rescue may still recognise its figures.</source>
+        <translation>Orte, Teams und Aufzeichnungen bekommen Pseudonyme, Tage werden auf ihren Monat gekürzt. Wer einen Einsatz kennt, kann ihn womöglich noch an seinen Kennzahlen erkennen.</translation>
+    </message>
+</context>
+<context>
     <name>afterbeat::window::RowsCanvas</name>
     <message>
         <source>Rows of the rescue, two minutes each</source>
@@ -6913,6 +6920,33 @@
     <message>
         <source>Rows</source>
         <translation>Zeilen</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::SaveReport</name>
+    <message>
+        <source>Write a &amp;comparison report…</source>
+        <translation>&amp;Vergleichsbericht schreiben…</translation>
+    </message>
+    <message>
+        <source>Write a comparison report</source>
+        <translation>Vergleichsbericht schreiben</translation>
+    </message>
+    <message>
+        <source>Reports and tables (*.pdf *.html *.csv)</source>
+        <translation>Berichte und Tabellen (*.pdf *.html *.csv)</translation>
+    </message>
+    <message>
+        <source>The report is being written…</source>
+        <translation>Der Bericht wird geschrieben…</translation>
+    </message>
+    <message>
+        <source>It holds no names, serials or free text; its pseudonyms are the same in every report of this archive.</source>
+        <translation>Darin stehen keine Namen, Seriennummern und kein freier Text; die Pseudonyme sind in jedem Bericht dieses Archivs dieselben.</translation>
+    </message>
+    <message>
+        <source>It holds no names, serials or free text; its pseudonyms hold for this report alone.</source>
+        <translation>Darin stehen keine Namen, Seriennummern und kein freier Text; die Pseudonyme gelten nur in diesem Bericht.</translation>
     </message>
 </context>
 <context>

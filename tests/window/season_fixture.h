@@ -3,6 +3,7 @@
 
 #include "app/archive/archive.h"
 #include "app/window/compare/compare_page.h"
+#include "app/window/compare/save_report.h"
 #include "app/window/compare/season_table.h"
 #include "app/window/compare/season_views.h"
 #include "app/window/compare/season_ways.h"
@@ -12,6 +13,7 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QCheckBox>
 #include <QFile>
 #include <QLineEdit>
 #include <QTest>
@@ -74,20 +76,32 @@ protected:
     ask();
     EXPECT_EQ(answered, 1);
   }
-  /// By Shift+Q and the dialog it opens; gives what is in the file then.
-  QByteArray writeReport(const QString& name) {
+  /// By Shift+Q and the two dialogs that it opens; gives what is in the file then.
+  QByteArray writeReport(const QString& name, bool withoutIdentity = false) {
     const QString path = elsewhere_.filePath(name);
     QSignalSpy written(compare_, &ComparePage::written);
     answering([this] { pressShift(Qt::Key_Q); },
-              [&path](QWidget& dialog) {
-                auto* line = dialog.findChild<QLineEdit*>("fileNameEdit");
-                ASSERT_NE(line, nullptr);
-                line->setText(path); // typed, it would be completed
-                QTest::keyClick(line, Qt::Key_Return);
+              [&](QWidget& dialog) {
+                auto& asked = dynamic_cast<ReportDialog&>(dialog);
+                EXPECT_FALSE(asked.withoutIdentity()->isChecked());
+                if (withoutIdentity) {
+                  QTest::keyClick(asked.withoutIdentity(), Qt::Key_Space);
+                }
+                QTimer::singleShot(0, qApp, [&path] { nameFile(path); });
+                QTest::keyClick(&dialog, Qt::Key_Return);
               });
     EXPECT_TRUE(written.count() > 0 || written.wait(kPatience));
     QFile file(path);
     return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+  }
+  /// In the dialog that asks for a file.
+  static void nameFile(const QString& path) {
+    QWidget* dialog = QApplication::activeModalWidget();
+    ASSERT_NE(dialog, nullptr);
+    auto* line = dialog->findChild<QLineEdit*>("fileNameEdit");
+    ASSERT_NE(line, nullptr);
+    line->setText(path); // typed, it would be completed
+    QTest::keyClick(line, Qt::Key_Return);
   }
   [[nodiscard]] QString said() const { return window_.notices()->text(); }
 

@@ -5,7 +5,7 @@
 #include "app/window/compare/chart_writing.h"
 #include "app/window/compare/compare_pages.h"
 #include "app/window/compare/filter_bar.h"
-#include "app/window/compare/report_writing.h"
+#include "app/window/compare/save_report.h"
 #include "app/window/compare/season_drop.h"
 #include "app/window/compare/season_table.h"
 #include "app/window/compare/season_views.h"
@@ -55,13 +55,12 @@ ComparePage::ComparePage(Session& session, QAction* back, QAction* stop, QWidget
           make(tr("Beside the recording &before this one"), {}, Qt::SHIFT | Qt::Key_B, this)),
       save_(make(tr("Sa&ve the chart…"), {}, Qt::SHIFT | Qt::Key_S, this)),
       copy_(make(tr("Copy the chart as te&xt"), {}, Qt::SHIFT | Qt::Key_X, this)),
-      report_(make(tr("Write a &comparison report…"), {}, Qt::SHIFT | Qt::Key_Q, this)),
       title_(new ElidedLabel(this)), facts_(new ElidedLabel(this)),
       back_(new QPushButton(tr("Back to the record"), this)), switch_(new QHBoxLayout),
       stack_(new QStackedWidget(this)),
       empty_(new CompareEmpty(putBeside_, ways_->ways(), ways_->recent(), this)),
       busyPage_(new CompareBusy(stop, this)), filter_(new FilterBar(*desk_, this)),
-      group_(new QActionGroup(this)), finding_(*this), writing_(*this) {
+      group_(new QActionGroup(this)), finding_(*this) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
@@ -74,7 +73,6 @@ ComparePage::ComparePage(Session& session, QAction* back, QAction* stop, QWidget
   connectDesk();
   connect(save_, &QAction::triggered, this, &ComparePage::saveChart);
   connect(copy_, &QAction::triggered, this, &ComparePage::copyChart);
-  connect(report_, &QAction::triggered, this, &ComparePage::saveReport);
   connect(&session_, &Session::stateChanged, this, &ComparePage::follow);
   title_->setWhole(tr("Compare"));
   restyle();
@@ -106,6 +104,7 @@ void ComparePage::buildViews() {
   beside_ = new BesideView(session_, this);
   spread_ = new SpreadView(*desk_, this);
   overTime_ = new OverTimeView(*desk_, this);
+  report_ = new SaveReport(session_, *desk_, *overTime_, this);
   stages_ = new StagesView(*desk_, this);
   standOut_ = new StandOutView(*desk_, session_, this);
   addView(table_, tr("Records"), tr("Show the &records"), Qt::SHIFT | Qt::Key_F4);
@@ -122,6 +121,9 @@ void ComparePage::buildViews() {
     connect(view, &ChartView::drawn, this, &ComparePage::follow);
   }
   connect(standOut_, &StandOutView::wanted, this, &ComparePage::openPlace);
+  connect(report_, &SaveReport::said, this, &ComparePage::said);
+  connect(report_, &SaveReport::failed, this, &ComparePage::failed);
+  connect(report_, &SaveReport::written, this, &ComparePage::written);
   connect(overTime_, &OverTimeView::said, this, &ComparePage::said);
   connect(overTime_, &OverTimeView::failed, this, &ComparePage::failed);
   connect(overTime_, &OverTimeView::stepsChanged, this, &ComparePage::follow);
@@ -198,7 +200,7 @@ QList<QList<QAction*>> ComparePage::actionGroups() const {
           filter_->actions(),
           beside_->actions(),
           overTime_->actions(),
-          {save_, copy_, report_}};
+          {save_, copy_, report_->action()}};
 }
 
 const QList<QAction*>& ComparePage::recentArchives() const {
@@ -273,7 +275,7 @@ void ComparePage::saveChart() {
   remembered::setFolder("export", QFileInfo(path).path());
   const QString trouble = writeChart(*view->canvas()->chart(), path);
   if (trouble.isEmpty()) {
-    emit written(path);
+    emit written(path, {});
   } else {
     emit failed(trouble);
   }
@@ -284,28 +286,6 @@ void ComparePage::copyChart() {
     QApplication::clipboard()->setText(view->asText());
     emit said(tr("The chart was copied as text."));
   }
-}
-
-void ComparePage::saveReport() {
-  const QString path =
-      QFileDialog::getSaveFileName(this, tr("Write a comparison report"),
-                                   remembered::folder("export") + QStringLiteral("/comparison.pdf"),
-                                   tr("Reports and tables (*.pdf *.html *.csv)"));
-  if (path.isEmpty() || !desk_->arranged().source) {
-    return;
-  }
-  remembered::setFolder("export", QFileInfo(path).path());
-  const ReportOrder order{desk_->arranged().source, desk_->arranged().chosen, overTime_->steps(),
-                          session_.settings().profile, words().language()};
-  emit said(tr("The report is being written…"));
-  writing_.ask([order, path] { return writeReport(order, path); },
-               [this, path](const QString& trouble) {
-                 if (trouble.isEmpty()) {
-                   emit written(path);
-                 } else {
-                   emit failed(trouble);
-                 }
-               });
 }
 
 void ComparePage::stop() {
@@ -344,7 +324,7 @@ void ComparePage::follow() {
   const bool drawn = chartView() && chartView()->canvas()->chart();
   save_->setEnabled(drawn);
   copy_->setEnabled(drawn);
-  report_->setEnabled(season && overTime_->stepsKnown());
+  report_->action()->setEnabled(season && overTime_->stepsKnown());
   const bool ready = session_.state() == Session::State::ready;
   back_->setVisible(ready);
   besideBefore_->setEnabled(ready);

@@ -21,6 +21,7 @@ class CompareEmpty;
 class ElidedLabel;
 class FilterBar;
 class OverTimeView;
+class SaveReport;
 class SeasonDesk;
 class SeasonDrop;
 class SeasonTable;
@@ -78,7 +79,8 @@ signals:
   void wanted(const QString& path);
   void said(const QString& sentence);
   void failed(const QString& sentence);
-  void written(const QString& path);
+  /// `remark` is one more sentence about it, or empty.
+  void written(const QString& path, const QString& remark);
 
 protected:
   void changeEvent(QEvent* event) override;
@@ -91,7 +93,6 @@ private:
   void openPlace(std::uint32_t place);
   void saveChart();
   void copyChart();
-  void saveReport();
   [[nodiscard]] ChartView* chartView() const;
   [[nodiscard]] QString factsText() const;
   void follow();
@@ -102,7 +103,8 @@ private:
   SeasonDesk* desk_;
   SeasonWays* ways_;
   SeasonDrop* drop_;
-  QAction *go_, *putBeside_, *besideBefore_, *save_, *copy_, *report_;
+  QAction *go_, *putBeside_, *besideBefore_, *save_, *copy_;
+  SaveReport* report_ = nullptr;
   ElidedLabel *title_, *facts_;
   QPushButton* back_;
   QHBoxLayout* switch_;
@@ -123,8 +125,8 @@ private:
   QWidget* view_ = nullptr;
   /// Names the season that is shown.
   QString shownKey_;
-  /// Last: they wait for their workers.
-  LatestWork finding_, writing_;
+  /// Last: it waits for its worker.
+  LatestWork finding_;
 };
 
 } // namespace afterbeat::window
