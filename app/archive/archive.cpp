@@ -61,6 +61,18 @@ void writeNote(Database& database, const std::string& name, const std::string& v
 
 } // namespace
 
+std::vector<MakingPair> pairsToCompare(const std::vector<Making>& makings) {
+  std::vector<MakingPair> pairs;
+  for (const Making& before : makings) {
+    for (const Making& after : makings) {
+      if (after.inUse && after.id > before.id && before.records > 0) {
+        pairs.push_back({before, after});
+      }
+    }
+  }
+  return pairs;
+}
+
 Expected<Archive> Archive::openOrCreate(const ArchivePlace& place) {
   auto made = with(place, Access::create, [](Database& database) { migrate(database); });
   if (!made) {

@@ -25,6 +25,14 @@ struct Making {
   std::size_t records = 0;
 };
 
+/// Two makings whose figures can be set against each other.
+struct MakingPair {
+  Making before, after;
+};
+
+/// Of an archive's makings each that has figures, with each later one that is in use.
+[[nodiscard]] std::vector<MakingPair> pairsToCompare(const std::vector<Making>& makings);
+
 /// Where a record's file is.
 struct KeptFile {
   std::filesystem::path path;

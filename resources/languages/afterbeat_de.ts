@@ -5144,6 +5144,70 @@
         <source>first compressions</source>
         <translation>erste Kompressionen</translation>
     </message>
+    <message>
+        <source>from signals where the device recorded nothing</source>
+        <translation>aus Signalen, wo das Gerät nichts aufzeichnete</translation>
+    </message>
+    <message>
+        <source>never from signals</source>
+        <translation>nie aus Signalen</translation>
+    </message>
+    <message>
+        <source>always from signals</source>
+        <translation>immer aus Signalen</translation>
+    </message>
+    <message>
+        <source>definitions %1 → %2</source>
+        <translation>Definitionen %1 → %2</translation>
+    </message>
+    <message>
+        <source>pauses longer than %1 s</source>
+        <translation>Pausen länger als %1 s</translation>
+    </message>
+    <message>
+        <source>to the last activity</source>
+        <translation>bis zur letzten Maßnahme</translation>
+    </message>
+    <message>
+        <source>to the end of the record</source>
+        <translation>bis zum Ende der Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>targets of the guideline</source>
+        <translation>Zielwerte der Leitlinie</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Kennzahl</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>What was changed</source>
+        <translation>Was geändert wurde</translation>
+    </message>
+    <message>
+        <source>All figures of this archive were made in one way, with one version of the definitions: there is nothing to set against them.</source>
+        <translation>Alle Kennzahlen dieses Archivs sind auf eine Art gebildet, nach einer Version der Definitionen: Es gibt nichts, was ihnen gegenüberstünde.</translation>
+    </message>
+    <message>
+        <source>The archive holds figures made in more than one way, and they are all the same.</source>
+        <translation>Das Archiv enthält Kennzahlen, die auf mehr als eine Art gebildet sind; alle stimmen überein.</translation>
+    </message>
+    <message>
+        <source>The archive holds figures made in more than one way. Figures that changed: %1.</source>
+        <translation>Das Archiv enthält Kennzahlen, die auf mehr als eine Art gebildet sind. Geänderte Kennzahlen: %1.</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::Appearance</name>
@@ -5689,6 +5753,13 @@
     <message>
         <source>Your own: %1</source>
         <translation>Eigenes: %1</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::FiguresMoved</name>
+    <message>
+        <source>Figures that cha&amp;nged…</source>
+        <translation>Ge&amp;änderte Kennzahlen…</translation>
     </message>
 </context>
 <context>
@@ -6552,6 +6623,21 @@
     <message>
         <source>Circulation?</source>
         <translation>Kreislauf?</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::MovedDialog</name>
+    <message>
+        <source>The archive is being asked…</source>
+        <translation>Das Archiv wird gefragt…</translation>
+    </message>
+    <message>
+        <source>Copy as text</source>
+        <translation>Als Text kopieren</translation>
+    </message>
+    <message>
+        <source>Figures that changed</source>
+        <translation>Geänderte Kennzahlen</translation>
     </message>
 </context>
 <context>

@@ -122,6 +122,8 @@ COMPARE = [
     ("compare-mark", ["do Shift+F7", "do Shift+T"]),
     ("compare-unreadable", ["do Shift+W"]),
     ("compare-report", ["do Shift+Q"]),
+    ("compare-moved", ["do Shift+I", "answer {scratch}/season-4", "answer {scratch}/moved.sqlite",
+                       "await SeasonTable", "do Shift+V"]),
     ("compare-beside-the-one-before", ["open {record}", "do Shift+B", "await BesideCanvas"]),
 ]
 

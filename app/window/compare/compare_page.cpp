@@ -4,6 +4,7 @@
 #include "app/window/compare/chart_canvas.h"
 #include "app/window/compare/chart_writing.h"
 #include "app/window/compare/compare_pages.h"
+#include "app/window/compare/figures_moved.h"
 #include "app/window/compare/filter_bar.h"
 #include "app/window/compare/save_report.h"
 #include "app/window/compare/season_drop.h"
@@ -48,7 +49,7 @@ QAction* make(const QString& text, const QString& name, const QKeySequence& key,
 
 ComparePage::ComparePage(Session& session, QAction* back, QAction* stop, QWidget* parent)
     : QWidget(parent), session_(session), desk_(new SeasonDesk(session, this)),
-      ways_(new SeasonWays(*desk_, this)), drop_(new SeasonDrop(*desk_, this)),
+      ways_(new SeasonWays(*desk_, this)), drop_(new SeasonDrop(*desk_, this)), moved_(new FiguresMoved(*desk_, this)),
       go_(make(tr("&Compare many"), tr("Compare"), Qt::Key_C, this)),
       putBeside_(make(tr("Lay &side by side…"), {}, Qt::SHIFT | Qt::Key_C, this)),
       besideBefore_(
@@ -195,7 +196,7 @@ void ComparePage::addView(QWidget* view, const QString& name, const QString& tex
 
 QList<QList<QAction*>> ComparePage::actionGroups() const {
   return {{go_, putBeside_, besideBefore_},
-          ways_->ways() << ways_->broken(),
+          ways_->ways() << ways_->broken() << moved_->action(),
           views_,
           filter_->actions(),
           beside_->actions(),

@@ -19,6 +19,7 @@ class ChartView;
 class CompareBusy;
 class CompareEmpty;
 class ElidedLabel;
+class FiguresMoved;
 class FilterBar;
 class OverTimeView;
 class SaveReport;
@@ -103,6 +104,7 @@ private:
   SeasonDesk* desk_;
   SeasonWays* ways_;
   SeasonDrop* drop_;
+  FiguresMoved* moved_;
   QAction *go_, *putBeside_, *besideBefore_, *save_, *copy_;
   SaveReport* report_ = nullptr;
   ElidedLabel *title_, *facts_;
