@@ -5,6 +5,8 @@
 
 #include <algorithm>
 
+#include <unistd.h>
+
 namespace afterbeat::archive {
 
 namespace {
@@ -54,7 +56,33 @@ FigureCell cellFrom(const QVariant& value) {
   return {value.toDouble(), value.isNull() ? Status::notApplicable : Status::ok};
 }
 
+std::string readNote(Database& database, const std::string& name) {
+  return database
+      .value(QStringLiteral("SELECT value FROM note WHERE name = ?"),
+             {QString::fromStdString(name)})
+      .toString()
+      .toStdString();
+}
+
+void writeNote(Database& database, const std::string& name, const std::string& value) {
+  database.run(QStringLiteral("INSERT INTO note VALUES (?, ?) "
+                              "ON CONFLICT (name) DO UPDATE SET value = excluded.value"),
+               {QString::fromStdString(name), QString::fromStdString(value)});
+}
+
 } // namespace
+
+std::vector<MakingPair> pairsToCompare(const std::vector<Making>& makings) {
+  std::vector<MakingPair> pairs;
+  for (const Making& before : makings) {
+    for (const Making& after : makings) {
+      if (after.inUse && after.id > before.id && before.records > 0) {
+        pairs.push_back({before, after});
+      }
+    }
+  }
+  return pairs;
+}
 
 Expected<Archive> Archive::openOrCreate(const ArchivePlace& place) {
   auto made = with(place, Access::create, [](Database& database) { migrate(database); });
@@ -247,20 +275,43 @@ Expected<std::vector<Moved>> Archive::moved(std::int64_t before, std::int64_t af
 }
 
 Expected<std::string> Archive::note(const std::string& name) const {
-  return with(place_, Access::read, [&name](Database& database) {
-    return database
-        .value(QStringLiteral("SELECT value FROM note WHERE name = ?"),
-               {QString::fromStdString(name)})
-        .toString()
-        .toStdString();
-  });
+  return with(place_, Access::read,
+              [&name](Database& database) { return readNote(database, name); });
 }
 
 Expected<void> Archive::setNote(const std::string& name, const std::string& value) const {
+  return with(place_, Access::write, [&](Database& database) { writeNote(database, name, value); });
+}
+
+Expected<std::string>
+Archive::changeNote(const std::string& name,
+                    const std::function<std::string(const std::string&)>& change) const {
   return with(place_, Access::write, [&](Database& database) {
-    database.run(QStringLiteral("INSERT INTO note VALUES (?, ?) "
-                                "ON CONFLICT (name) DO UPDATE SET value = excluded.value"),
-                 {QString::fromStdString(name), QString::fromStdString(value)});
+    std::string changed;
+    database.inOne([&] {
+      const std::string there = readNote(database, name);
+      changed = change(there);
+      if (changed != there) {
+        writeNote(database, name, changed);
+      }
+    });
+    return changed;
+  });
+}
+
+Expected<bool> Archive::mayWrite() const {
+  return with(place_, Access::read, [this](Database& database) {
+    if (database.shared()) {
+      return database
+          .value(QStringLiteral("SELECT has_table_privilege('note', 'INSERT') AND "
+                                "has_table_privilege('note', 'UPDATE') AND "
+                                "NOT pg_is_in_recovery()"))
+          .toBool();
+    }
+    // SQLite writes its journal beside the file.
+    const std::filesystem::path folder = std::filesystem::path(place_.name).parent_path();
+    return access(place_.name.c_str(), W_OK) == 0 &&
+           access(folder.empty() ? "." : folder.c_str(), W_OK) == 0;
   });
 }
 

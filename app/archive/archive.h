@@ -7,6 +7,7 @@
 #include "core/compare/season.h"
 
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <optional>
 
@@ -23,6 +24,14 @@ struct Making {
   /// Records of which the newest version has figures under it.
   std::size_t records = 0;
 };
+
+/// Two makings whose figures can be set against each other.
+struct MakingPair {
+  Making before, after;
+};
+
+/// Of an archive's makings each that has figures, with each later one that is in use.
+[[nodiscard]] std::vector<MakingPair> pairsToCompare(const std::vector<Making>& makings);
 
 /// Where a record's file is.
 struct KeptFile {
@@ -98,6 +107,14 @@ public:
   /// Something that users of this archive share, by name; empty where it was never set.
   [[nodiscard]] Expected<std::string> note(const std::string& name) const;
   [[nodiscard]] Expected<void> setNote(const std::string& name, const std::string& value) const;
+  /// Sets it to what `change` makes of it, and gives that: what somebody else wrote in between is
+  /// seen, not overwritten.
+  [[nodiscard]] Expected<std::string>
+  changeNote(const std::string& name,
+             const std::function<std::string(const std::string&)>& change) const;
+  /// Whether notes may be set here, as far as rights tell: by the role of a shared archive, or by
+  /// the file and its folder.
+  [[nodiscard]] Expected<bool> mayWrite() const;
 
 private:
   explicit Archive(ArchivePlace place) : place_(std::move(place)) {}

@@ -25,6 +25,14 @@ QString freshName() {
   return QStringLiteral("archive-%1").arg(++counter);
 }
 
+/// Of the role on a server (SQLSTATE 42501, and 25006 for a server that takes no writes), or of the
+/// user to a file (SQLITE_READONLY with all that it may be for).
+bool isForbidden(const QSqlError& error, bool shared) {
+  const QString code = error.nativeErrorCode();
+  return shared ? code == QLatin1String("42501") || code == QLatin1String("25006")
+                : (code.toInt() & 0xff) == 8;
+}
+
 [[noreturn]] void fail(const QSqlError& error, const std::string& what) {
   QString why = error.databaseText().trimmed();
   if (why.isEmpty()) {
@@ -65,7 +73,8 @@ ServiceFacts lookUp(const std::string& service) {
 
 } // namespace
 
-Database::Database(const ArchivePlace& place, Access access) : place_(place), name_(freshName()) {
+Database::Database(const ArchivePlace& place, Access access)
+    : place_(place), access_(access), name_(freshName()) {
   // The drivers are plugins, which need the place of a program.
   Q_ASSERT(QCoreApplication::instance() != nullptr);
   database_ = QSqlDatabase::addDatabase(
@@ -224,11 +233,17 @@ void Database::failed(const QSqlQuery& query) {
     inTransaction_ = false;
     QSqlQuery(database_).exec(QStringLiteral("ROLLBACK"));
   }
-  fail(error, cannotUse());
+  fail(error,
+       access_ != Access::read && isForbidden(error, shared()) ? mayNotChange() : cannotUse());
 }
 
 std::string Database::cannotUse() const {
   return fmt::format("The archive {} could not be used", place_.words());
+}
+
+std::string Database::mayNotChange() const {
+  return fmt::format("You may read the archive {} and not change it; ask whoever looks after it",
+                     place_.words());
 }
 
 void Database::execute(QSqlQuery& query) {

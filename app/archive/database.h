@@ -53,8 +53,10 @@ private:
   void finishCutWrite();
   [[noreturn]] void failed(const QSqlQuery& query);
   [[nodiscard]] std::string cannotUse() const;
+  [[nodiscard]] std::string mayNotChange() const;
 
   ArchivePlace place_;
+  Access access_;
   QString name_;
   QSqlDatabase database_;
   std::map<QString, QSqlQuery> kept_;

@@ -1,4 +1,6 @@
 #include "app/archive/files_season.h"
+#include "app/archive/marked_steps.h"
+#include "app/archive/pseudonym_secret.h"
 #include "app/cli/commands.h"
 #include "app/cli/derived.h"
 #include "app/cli/season_json.h"
@@ -15,7 +17,6 @@
 
 #include <QFontDatabase>
 #include <QGuiApplication>
-#include <QRandomGenerator>
 
 #include <algorithm>
 #include <charconv>
@@ -61,14 +62,6 @@ Exit writeFile(const std::string& path, const QByteArray& bytes) {
   return Exit::fine;
 }
 
-QByteArray newSecret() {
-  QByteArray made(32, '\0');
-  for (char& byte : made) {
-    byte = static_cast<char>(QRandomGenerator::system()->bounded(256));
-  }
-  return made.toHex();
-}
-
 /// The secret of a file, which is made where there is none.
 tl::expected<QByteArray, std::string> secretFrom(const std::string& path) {
   if (path.empty()) {
@@ -76,7 +69,7 @@ tl::expected<QByteArray, std::string> secretFrom(const std::string& path) {
   }
   std::error_code error;
   if (path.empty() || !files::exists(path, error)) {
-    const QByteArray made = newSecret();
+    const QByteArray made = QByteArray::fromStdString(archive::newSecret());
     if (!path.empty()) {
       if (writeFile(path, made) != Exit::fine) {
         return tl::unexpected(std::string("The secret could not be kept."));
@@ -111,15 +104,13 @@ public:
       return Exit::readOrWriteFailed;
     }
     if (options_.withoutIdentity) {
+      report_.steps = papers::withoutIdentity(std::move(report_.steps));
       const auto found = secret();
       if (!found) {
         tell(found.error());
         return Exit::readOrWriteFailed;
       }
-      if (builtInProfile(settings_.profile.id) == nullptr) {
-        // Its name and its sources are somebody's free text.
-        settings_.profile.id = settings_.profile.name = "own";
-      }
+      settings_.profile = papers::withoutIdentity(std::move(settings_.profile));
       season_ = papers::withoutIdentity(
           season_, papers::Pseudonyms(*found, papers::Words::inLanguage(
                                                   QString::fromStdString(options_.language))));
@@ -135,13 +126,24 @@ private:
         tell(step.error());
         return false;
       }
-      if (options_.withoutIdentity) {
-        step->words.clear(); // free text
-      }
       report_.steps.push_back(*step);
     }
     std::sort(report_.steps.begin(), report_.steps.end(),
               [](const MarkedStep& a, const MarkedStep& b) { return a.day < b.day; });
+    return true;
+  }
+
+  /// Those that users of the archive share, where the command names none.
+  bool takeSharedSteps(const archive::Archive& archive) {
+    if (!report_.steps.empty()) {
+      return true;
+    }
+    auto shared = archive::sharedSteps(archive);
+    if (!shared) {
+      tell(shared.error().sentence);
+      return false;
+    }
+    report_.steps = std::move(*shared);
     return true;
   }
 
@@ -218,7 +220,7 @@ private:
     settings_ = (*making)->settings.figures;
     season_ = std::move(*season);
     archive_.emplace(*opened);
-    return true;
+    return takeSharedSteps(*opened);
   }
 
   /// The secret of `--secret`, or else the archive's own, made with the first use.
@@ -226,20 +228,11 @@ private:
     if (!archive_ || !options_.secret.empty()) {
       return secretFrom(options_.secret);
     }
-    static const std::string kName = "secret of pseudonyms";
-    const auto known = archive_->note(kName);
-    if (!known) {
-      return tl::unexpected(known.error().sentence);
-    }
-    if (!known->empty()) {
-      return QByteArray::fromStdString(*known);
-    }
-    const QByteArray made = newSecret();
-    if (const auto kept = archive_->setNote(kName, made.toStdString()); !kept) {
-      return tl::unexpected(kept.error().sentence +
-                            " The archive has no secret for pseudonyms yet; use --secret.");
-    }
-    return made;
+    return archive::pseudonymSecret(*archive_)
+        .map(&QByteArray::fromStdString)
+        .map_error([](const archive::ArchiveError& error) {
+          return error.sentence + " The archive has no secret for pseudonyms yet; use --secret.";
+        });
   }
 
   Exit write() {

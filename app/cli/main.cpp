@@ -88,8 +88,10 @@ void addCompare(CLI::App& app, CompareOptions& options) {
                       "Write each chart as SVG and PNG into this folder");
   command->add_option("--only", options.only,
                       "Take records that hold all of these words: site, team, kind, day, …");
-  command->add_option("--step", options.steps,
-                      "Mark a day from which on something was new: 2026-04-01=WORDS");
+  command->add_option(
+      "--step", options.steps,
+      "Mark a day from which on something was new: 2026-04-01=WORDS; without one, the "
+      "marks that an archive holds are taken");
   command->add_flag("--without-identity", options.withoutIdentity,
                     "No names, serials, ids, files or free text; sites, teams and records as "
                     "pseudonyms, days cut to months");

@@ -102,25 +102,20 @@ Exit printMoved(const Archive& archive) {
     tell(makings.error().sentence);
     return Exit::readOrWriteFailed;
   }
-  for (const Making& before : *makings) {
-    for (const Making& after : *makings) {
-      if (!after.inUse || after.id <= before.id || before.records == 0) {
-        continue;
-      }
-      const auto moved = archive.moved(before.id, after.id);
-      if (!moved) {
-        tell(moved.error().sentence);
-        return Exit::readOrWriteFailed;
-      }
-      fmt::print("\nFrom: {}\nTo:   {}\n{}\n", makingWords(before), makingWords(after),
-                 counted(moved->size(), "figure moved", "figures moved"));
-      for (const archive::Moved& one : *moved) {
-        const MeasureInfo& info = measureInfo(one.measure);
-        const auto file = archive.file(one.number);
-        fmt::print("  {}  {}: {} -> {}\n",
-                   file ? forTerminal(file->path.filename().string()) : std::string("?"), info.name,
-                   cellWords(one.before, info), cellWords(one.after, info));
-      }
+  for (const auto& [before, after] : archive::pairsToCompare(*makings)) {
+    const auto moved = archive.moved(before.id, after.id);
+    if (!moved) {
+      tell(moved.error().sentence);
+      return Exit::readOrWriteFailed;
+    }
+    fmt::print("\nFrom: {}\nTo:   {}\n{}\n", makingWords(before), makingWords(after),
+               counted(moved->size(), "figure moved", "figures moved"));
+    for (const archive::Moved& one : *moved) {
+      const MeasureInfo& info = measureInfo(one.measure);
+      const auto file = archive.file(one.number);
+      fmt::print("  {}  {}: {} -> {}\n",
+                 file ? forTerminal(file->path.filename().string()) : std::string("?"), info.name,
+                 cellWords(one.before, info), cellWords(one.after, info));
     }
   }
   return Exit::fine;

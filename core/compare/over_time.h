@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/compare/kinds.h"
+#include "core/compare/marked_step.h"
 #include "core/statistics/control_chart.h"
 #include "core/statistics/signal_rules.h"
 
@@ -57,13 +58,6 @@ struct CountedFor {
 /// `ValueOf` is drawn by run and individuals charts; `RecordsWith`, `RecordsWithShock` and
 /// `CountedShare` as shares; `CountedFor` as counts.
 using ChartSubject = std::variant<ValueOf, RecordsWith, RecordsWithShock, CountedShare, CountedFor>;
-
-/// From this day on something was new.
-struct MarkedStep {
-  std::chrono::sys_days day;
-  /// The user's own: "new training from here".
-  std::string words;
-};
 
 struct OverTimeSettings {
   ChartSubject subject = ValueOf{};

@@ -5144,6 +5144,70 @@
         <source>first compressions</source>
         <translation>erste Kompressionen</translation>
     </message>
+    <message>
+        <source>from signals where the device recorded nothing</source>
+        <translation>aus Signalen, wo das Gerät nichts aufzeichnete</translation>
+    </message>
+    <message>
+        <source>never from signals</source>
+        <translation>nie aus Signalen</translation>
+    </message>
+    <message>
+        <source>always from signals</source>
+        <translation>immer aus Signalen</translation>
+    </message>
+    <message>
+        <source>definitions %1 → %2</source>
+        <translation>Definitionen %1 → %2</translation>
+    </message>
+    <message>
+        <source>pauses longer than %1 s</source>
+        <translation>Pausen länger als %1 s</translation>
+    </message>
+    <message>
+        <source>to the last activity</source>
+        <translation>bis zur letzten Maßnahme</translation>
+    </message>
+    <message>
+        <source>to the end of the record</source>
+        <translation>bis zum Ende der Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>targets of the guideline</source>
+        <translation>Zielwerte der Leitlinie</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Kennzahl</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>What was changed</source>
+        <translation>Was geändert wurde</translation>
+    </message>
+    <message>
+        <source>All figures of this archive were made in one way, with one version of the definitions: there is nothing to set against them.</source>
+        <translation>Alle Kennzahlen dieses Archivs sind auf eine Art gebildet, nach einer Version der Definitionen: Es gibt nichts, was ihnen gegenüberstünde.</translation>
+    </message>
+    <message>
+        <source>The archive holds figures made in more than one way, and they are all the same.</source>
+        <translation>Das Archiv enthält Kennzahlen, die auf mehr als eine Art gebildet sind; alle stimmen überein.</translation>
+    </message>
+    <message>
+        <source>The archive holds figures made in more than one way. Figures that changed: %1.</source>
+        <translation>Das Archiv enthält Kennzahlen, die auf mehr als eine Art gebildet sind. Geänderte Kennzahlen: %1.</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::Appearance</name>
@@ -5355,16 +5419,16 @@
         <translation>Legen Sie zwei bis acht Aufzeichnungen nebeneinander: zwei Übungen eines Abends oder dasselbe Team im Abstand eines Jahres. Wählen Sie die Dateien, oder markieren Sie sie in der Liste eines Ordners.</translation>
     </message>
     <message>
-        <source>Or look at a whole season of them: where time is lost, whether it is getting better, and which record to look at next. Files are only read, never changed; an archive keeps their figures for the next time.</source>
-        <translation>Oder sehen Sie eine ganze Saison an: wo Zeit verloren geht, ob es besser wird, und welche Aufzeichnung Sie als Nächstes ansehen sollten. Dateien werden nur gelesen, nie geändert; ein Archiv bewahrt ihre Kennzahlen für das nächste Mal.</translation>
-    </message>
-    <message>
         <source>Archives opened lately:</source>
         <translation>Zuletzt geöffnete Archive:</translation>
     </message>
     <message>
         <source>Open %1</source>
         <translation>%1 öffnen</translation>
+    </message>
+    <message>
+        <source>Or look at a whole season of them: where time is lost, whether it is getting better, and which record to look at next. Files are only read, never changed; an archive keeps their figures for the next time. They can also be dropped here.</source>
+        <translation>Oder sehen Sie eine ganze Saison an: wo Zeit verloren geht, ob es besser wird, und welche Aufzeichnung Sie als Nächstes ansehen sollten. Dateien werden nur gelesen, nie geändert; ein Archiv bewahrt ihre Kennzahlen für das nächste Mal. Sie können sie auch hierher ziehen.</translation>
     </message>
 </context>
 <context>
@@ -5480,22 +5544,6 @@
     <message>
         <source>The chart was copied as text.</source>
         <translation>Das Diagramm wurde als Text kopiert.</translation>
-    </message>
-    <message>
-        <source>Write a &amp;comparison report…</source>
-        <translation>&amp;Vergleichsbericht schreiben…</translation>
-    </message>
-    <message>
-        <source>Write a comparison report</source>
-        <translation>Vergleichsbericht schreiben</translation>
-    </message>
-    <message>
-        <source>Reports and tables (*.pdf *.html *.csv)</source>
-        <translation>Berichte und Tabellen (*.pdf *.html *.csv)</translation>
-    </message>
-    <message>
-        <source>The report is being written…</source>
-        <translation>Der Bericht wird geschrieben…</translation>
     </message>
     <message>
         <source>Eight records at most stand side by side, and %1 are marked.</source>
@@ -5709,6 +5757,13 @@
     <message>
         <source>Your own: %1</source>
         <translation>Eigenes: %1</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::FiguresMoved</name>
+    <message>
+        <source>Figures that cha&amp;nged…</source>
+        <translation>Ge&amp;änderte Kennzahlen…</translation>
     </message>
 </context>
 <context>
@@ -6583,6 +6638,21 @@
     </message>
 </context>
 <context>
+    <name>afterbeat::window::MovedDialog</name>
+    <message>
+        <source>The archive is being asked…</source>
+        <translation>Das Archiv wird gefragt…</translation>
+    </message>
+    <message>
+        <source>Copy as text</source>
+        <translation>Als Text kopieren</translation>
+    </message>
+    <message>
+        <source>Figures that changed</source>
+        <translation>Geänderte Kennzahlen</translation>
+    </message>
+</context>
+<context>
     <name>afterbeat::window::NoticeBar</name>
     <message>
         <source>Take the message away</source>
@@ -6694,6 +6764,22 @@
     <message>
         <source>Which one?</source>
         <translation>Welche?</translation>
+    </message>
+    <message>
+        <source>This mark is there already.</source>
+        <translation>Diese Markierung gibt es schon.</translation>
+    </message>
+    <message>
+        <source>Marked for you alone, as you may not write to this archive. Shift+Z takes it back.</source>
+        <translation>Nur für Sie markiert, weil Sie in dieses Archiv nicht schreiben dürfen. Umschalt+Z nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>Marked in the archive, for all who use it. Shift+Z takes it back.</source>
+        <translation>Im Archiv markiert, für alle, die es benutzen. Umschalt+Z nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>%1 (for you alone)</source>
+        <translation>%1 (nur für Sie)</translation>
     </message>
 </context>
 <context>
@@ -6898,6 +6984,29 @@
     </message>
 </context>
 <context>
+    <name>afterbeat::window::ReportDialog</name>
+    <message>
+        <source>&amp;Without names, serials and free text</source>
+        <translation>&amp;Ohne Namen, Seriennummern und freien Text</translation>
+    </message>
+    <message>
+        <source>Write a comparison report</source>
+        <translation>Vergleichsbericht schreiben</translation>
+    </message>
+    <message>
+        <source>Choose a &amp;file…</source>
+        <translation>&amp;Datei wählen…</translation>
+    </message>
+    <message>
+        <source>Of the records that are listed: as pages (.pdf), as one page for a browser (.html), or each record as a line of a table (.csv).</source>
+        <translation>Über die Aufzeichnungen der Liste: als Seiten (.pdf), als eine Seite für einen Browser (.html) oder jede Aufzeichnung als Zeile einer Tabelle (.csv).</translation>
+    </message>
+    <message>
+        <source>Sites, teams and records get pseudonyms, days are cut to their month. Whoever knows a rescue may still recognise its figures.</source>
+        <translation>Orte, Teams und Aufzeichnungen bekommen Pseudonyme, Tage werden auf ihren Monat gekürzt. Wer einen Einsatz kennt, kann ihn womöglich noch an seinen Kennzahlen erkennen.</translation>
+    </message>
+</context>
+<context>
     <name>afterbeat::window::RowsCanvas</name>
     <message>
         <source>Rows of the rescue, two minutes each</source>
@@ -6909,6 +7018,33 @@
     <message>
         <source>Rows</source>
         <translation>Zeilen</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::SaveReport</name>
+    <message>
+        <source>Write a &amp;comparison report…</source>
+        <translation>&amp;Vergleichsbericht schreiben…</translation>
+    </message>
+    <message>
+        <source>Write a comparison report</source>
+        <translation>Vergleichsbericht schreiben</translation>
+    </message>
+    <message>
+        <source>Reports and tables (*.pdf *.html *.csv)</source>
+        <translation>Berichte und Tabellen (*.pdf *.html *.csv)</translation>
+    </message>
+    <message>
+        <source>The report is being written…</source>
+        <translation>Der Bericht wird geschrieben…</translation>
+    </message>
+    <message>
+        <source>It holds no names, serials or free text; its pseudonyms are the same in every report of this archive.</source>
+        <translation>Darin stehen keine Namen, Seriennummern und kein freier Text; die Pseudonyme sind in jedem Bericht dieses Archivs dieselben.</translation>
+    </message>
+    <message>
+        <source>It holds no names, serials or free text; its pseudonyms hold for this report alone.</source>
+        <translation>Darin stehen keine Namen, Seriennummern und kein freier Text; die Pseudonyme gelten nur in diesem Bericht.</translation>
     </message>
 </context>
 <context>
@@ -7179,6 +7315,33 @@
     <message>
         <source>no reason recorded</source>
         <translation>kein Grund aufgezeichnet</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::SeasonDrop</name>
+    <message>
+        <source>&amp;Take into %1</source>
+        <translation>In %1 auf&amp;nehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Open the recording</source>
+        <translation>Die Aufzeichnung ö&amp;ffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Look at them, keeping nothing</source>
+        <translation>&amp;Ansehen, ohne etwas aufzubewahren</translation>
+    </message>
+    <message>
+        <source>Lay them &amp;side by side</source>
+        <translation>Neben&amp;einander legen</translation>
+    </message>
+    <message>
+        <source>What to do with what was dropped</source>
+        <translation>Was mit dem Abgelegten geschehen soll</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>A&amp;bbrechen</translation>
     </message>
 </context>
 <context>
@@ -7550,6 +7713,21 @@
     <message>
         <source>There is no further problem this way.</source>
         <translation>In dieser Richtung ist kein weiteres Problem.</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::StepsKeeper</name>
+    <message>
+        <source>The marks in the archive could not be read. %1</source>
+        <translation>Die Markierungen im Archiv ließen sich nicht lesen. %1</translation>
+    </message>
+    <message>
+        <source>The mark could not be put into the archive; it is kept for you alone. %1</source>
+        <translation>Die Markierung ließ sich nicht ins Archiv schreiben; sie bleibt nur für Sie erhalten. %1</translation>
+    </message>
+    <message>
+        <source>The mark could not be taken out of the archive. %1</source>
+        <translation>Die Markierung ließ sich nicht aus dem Archiv nehmen. %1</translation>
     </message>
 </context>
 <context>

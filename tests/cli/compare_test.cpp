@@ -212,6 +212,30 @@ TEST(Compare, AnArchiveKeepsItsPseudonyms) {
   EXPECT_NE(site("a.archive"), site("b.archive"));
 }
 
+/// What the window keeps in the archive for all who use it; what the command says wins.
+TEST(Compare, MarksOfAnArchiveAreInItsReport) {
+  const Folder folder;
+  writeSeason(folder);
+  ASSERT_EQ(folder.cli({"take-in", ".", "--archive", "a.archive"}).exit, 0);
+  ASSERT_EQ(runProgram({"python3", "-c",
+                        "import sqlite3; a = sqlite3.connect('a.archive'); a.execute(\"INSERT INTO "
+                        "note VALUES ('marked days', '2026-03-13 Lantern drill')\"); a.commit()"},
+                       folder.path())
+                .exit,
+            0);
+  const auto page = [&folder](const std::vector<std::string>& more) {
+    std::vector<std::string> words{"compare", "--archive", "a.archive", "--page", "p.html"};
+    words.insert(words.end(), more.begin(), more.end());
+    EXPECT_EQ(folder.cli(words).exit, 0);
+    return folder.read("p.html");
+  };
+  EXPECT_TRUE(has(page({}), "Lantern drill"));
+  const std::string named = page({"--step", "2026-03-14=Other words"});
+  EXPECT_TRUE(has(named, "Other words"));
+  EXPECT_FALSE(has(named, "Lantern drill"));
+  EXPECT_FALSE(has(page({"--without-identity"}), "Lantern drill"));
+}
+
 TEST(Compare, WrongWordsAreRefused) {
   const Folder folder;
   folder.write("a.resuslog", rescue(1));

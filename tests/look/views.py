@@ -127,6 +127,9 @@ COMPARE = [
 ] + _season(0, "season-0") + _season(1, "season-1") + _season(4, "season-4") + _beside(4) + _season(40, "season-40") + _beside(40) + [
     ("compare-mark", ["do Shift+F7", "do Shift+T"]),
     ("compare-unreadable", ["do Shift+W"]),
+    ("compare-report", ["do Shift+Q"]),
+    ("compare-moved", ["do Shift+I", "answer {scratch}/season-4", "answer {scratch}/moved.sqlite",
+                       "await SeasonTable", "do Shift+V"]),
     ("compare-beside-the-one-before", ["open {record}", "do Shift+B", "await BesideCanvas"]),
 ]
 

@@ -273,18 +273,6 @@ TEST_F(SeasonTest, AMarkOfTheUserIsDrawnTakenBackAndRemembered) {
   EXPECT_TRUE(view->steps().empty());
 }
 
-TEST_F(SeasonTest, MarksAreReadAsTheyWereWritten) {
-  const std::vector<MarkedStep> steps{
-      {std::chrono::sys_days(std::chrono::year(2025) / 3 / 1), "new bags"},
-      {std::chrono::sys_days(std::chrono::year(2025) / 9 / 15), ""}};
-  const auto read = stepsFromText(stepsAsText(steps) + "\nnonsense\n");
-  ASSERT_EQ(read.size(), 2U);
-  for (std::size_t i = 0; i < 2; ++i) {
-    EXPECT_EQ(read[i].day, steps[i].day);
-    EXPECT_EQ(read[i].words, steps[i].words);
-  }
-}
-
 TEST_F(SeasonTest, StagesAndWhatIsWorthALookAreShown) {
   writeSeason(30);
   openFolder();

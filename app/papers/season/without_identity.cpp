@@ -69,4 +69,18 @@ Season withoutIdentity(const Season& season, const Pseudonyms& pseudonyms) {
   return made;
 }
 
+std::vector<MarkedStep> withoutIdentity(std::vector<MarkedStep> steps) {
+  for (MarkedStep& step : steps) {
+    step.words.clear();
+  }
+  return steps;
+}
+
+Profile withoutIdentity(Profile profile) {
+  if (builtInProfile(profile.id) == nullptr) {
+    profile.id = profile.name = "own";
+  }
+  return profile;
+}
+
 } // namespace afterbeat::papers

@@ -2,7 +2,9 @@
 #pragma once
 
 #include "app/papers/words.h"
+#include "core/compare/marked_step.h"
 #include "core/compare/season.h"
+#include "core/guideline/profile.h"
 
 #include <QByteArray>
 
@@ -36,5 +38,11 @@ private:
 /// and days are cut to the first of their month, since a day alone can tell which rescue it was.
 /// Its columns are those of `season`.
 [[nodiscard]] Season withoutIdentity(const Season& season, const Pseudonyms& pseudonyms);
+
+/// Marks without their words, which are somebody's free text.
+[[nodiscard]] std::vector<MarkedStep> withoutIdentity(std::vector<MarkedStep> steps);
+
+/// A guideline of somebody's own without its name, which is free text; others as they are.
+[[nodiscard]] Profile withoutIdentity(Profile profile);
 
 } // namespace afterbeat::papers

@@ -5,8 +5,10 @@
 #include "app/window/compare/chart_canvas.h"
 #include "app/window/compare/chart_writing.h"
 #include "app/window/compare/compare_pages.h"
+#include "app/window/compare/figures_moved.h"
 #include "app/window/compare/filter_bar.h"
-#include "app/window/compare/report_writing.h"
+#include "app/window/compare/save_report.h"
+#include "app/window/compare/season_drop.h"
 #include "app/window/compare/season_table.h"
 #include "app/window/compare/season_views.h"
 #include "app/window/compare/season_ways.h"
@@ -48,20 +50,20 @@ QAction* make(const QString& text, const QString& name, const QKeySequence& key,
 
 ComparePage::ComparePage(Session& session, QAction* back, QAction* stop, QWidget* parent)
     : QWidget(parent), session_(session), desk_(new SeasonDesk(session, this)),
-      ways_(new SeasonWays(*desk_, this)),
+      ways_(new SeasonWays(*desk_, this)), drop_(new SeasonDrop(*desk_, this)),
+      moved_(new FiguresMoved(*desk_, this)),
       go_(make(tr("&Compare many"), tr("Compare"), Qt::Key_C, this)),
       putBeside_(make(tr("Lay &side by side…"), {}, Qt::SHIFT | Qt::Key_C, this)),
       besideBefore_(
           make(tr("Beside the recording &before this one"), {}, Qt::SHIFT | Qt::Key_B, this)),
       save_(make(tr("Sa&ve the chart…"), {}, Qt::SHIFT | Qt::Key_S, this)),
       copy_(make(tr("Copy the chart as te&xt"), {}, Qt::SHIFT | Qt::Key_X, this)),
-      report_(make(tr("Write a &comparison report…"), {}, Qt::SHIFT | Qt::Key_Q, this)),
       title_(new ElidedLabel(this)), facts_(new ElidedLabel(this)),
       back_(new QPushButton(tr("Back to the record"), this)), switch_(new QHBoxLayout),
       stack_(new QStackedWidget(this)),
       empty_(new CompareEmpty(putBeside_, ways_->ways(), ways_->recent(), this)),
       busyPage_(new CompareBusy(stop, this)), filter_(new FilterBar(*desk_, this)),
-      group_(new QActionGroup(this)), finding_(*this), writing_(*this) {
+      group_(new QActionGroup(this)), finding_(*this) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
@@ -74,7 +76,6 @@ ComparePage::ComparePage(Session& session, QAction* back, QAction* stop, QWidget
   connectDesk();
   connect(save_, &QAction::triggered, this, &ComparePage::saveChart);
   connect(copy_, &QAction::triggered, this, &ComparePage::copyChart);
-  connect(report_, &QAction::triggered, this, &ComparePage::saveReport);
   connect(&session_, &Session::stateChanged, this, &ComparePage::follow);
   title_->setWhole(tr("Compare"));
   restyle();
@@ -106,6 +107,7 @@ void ComparePage::buildViews() {
   beside_ = new BesideView(session_, this);
   spread_ = new SpreadView(*desk_, this);
   overTime_ = new OverTimeView(*desk_, this);
+  report_ = new SaveReport(session_, *desk_, *overTime_, this);
   stages_ = new StagesView(*desk_, this);
   standOut_ = new StandOutView(*desk_, session_, this);
   addView(table_, tr("Records"), tr("Show the &records"), Qt::SHIFT | Qt::Key_F4);
@@ -122,7 +124,12 @@ void ComparePage::buildViews() {
     connect(view, &ChartView::drawn, this, &ComparePage::follow);
   }
   connect(standOut_, &StandOutView::wanted, this, &ComparePage::openPlace);
+  connect(report_, &SaveReport::said, this, &ComparePage::said);
+  connect(report_, &SaveReport::failed, this, &ComparePage::failed);
+  connect(report_, &SaveReport::written, this, &ComparePage::written);
   connect(overTime_, &OverTimeView::said, this, &ComparePage::said);
+  connect(overTime_, &OverTimeView::failed, this, &ComparePage::failed);
+  connect(overTime_, &OverTimeView::stepsChanged, this, &ComparePage::follow);
   connect(beside_, &BesideView::busyChanged, this, &ComparePage::follow);
   connect(beside_, &BesideView::shown, this, [this] {
     showView(beside_);
@@ -170,6 +177,9 @@ void ComparePage::connectDesk() {
   });
   connect(ways_, &SeasonWays::asked, this, &ComparePage::asked);
   connect(ways_, &SeasonWays::said, this, &ComparePage::failed);
+  connect(drop_, &SeasonDrop::archiveWanted, ways_, &SeasonWays::openTyped);
+  connect(drop_, &SeasonDrop::besideWanted, this, &ComparePage::openBeside);
+  connect(drop_, &SeasonDrop::recordWanted, this, &ComparePage::wanted);
 }
 
 void ComparePage::followSource() {
@@ -214,12 +224,12 @@ void ComparePage::addView(QWidget* view, const QString& name, const QString& tex
 
 QList<QList<QAction*>> ComparePage::actionGroups() const {
   return {{go_, putBeside_, besideBefore_},
-          ways_->ways() << ways_->broken(),
+          ways_->ways() << ways_->broken() << moved_->action(),
           views_,
           filter_->actions(),
           beside_->actions(),
           overTime_->actions(),
-          {save_, copy_, report_}};
+          {save_, copy_, report_->action()}};
 }
 
 const QList<QAction*>& ComparePage::recentArchives() const {
@@ -299,7 +309,7 @@ void ComparePage::saveChart() {
   remembered::setFolder("export", QFileInfo(path).path());
   const QString trouble = writeChart(*view->canvas()->chart(), path);
   if (trouble.isEmpty()) {
-    emit written(path);
+    emit written(path, {});
   } else {
     emit failed(trouble);
   }
@@ -310,28 +320,6 @@ void ComparePage::copyChart() {
     QApplication::clipboard()->setText(view->asText());
     emit said(tr("The chart was copied as text."));
   }
-}
-
-void ComparePage::saveReport() {
-  const QString path =
-      QFileDialog::getSaveFileName(this, tr("Write a comparison report"),
-                                   remembered::folder("export") + QStringLiteral("/comparison.pdf"),
-                                   tr("Reports and tables (*.pdf *.html *.csv)"));
-  if (path.isEmpty() || !desk_->arranged().source) {
-    return;
-  }
-  remembered::setFolder("export", QFileInfo(path).path());
-  const ReportOrder order{desk_->arranged().source, desk_->arranged().chosen, overTime_->steps(),
-                          session_.settings().profile, words().language()};
-  emit said(tr("The report is being written…"));
-  writing_.ask([order, path] { return writeReport(order, path); },
-               [this, path](const QString& trouble) {
-                 if (trouble.isEmpty()) {
-                   emit written(path);
-                 } else {
-                   emit failed(trouble);
-                 }
-               });
 }
 
 void ComparePage::stop() {
@@ -375,7 +363,7 @@ void ComparePage::follow() {
   const bool drawn = chartView() && chartView()->canvas()->chart();
   save_->setEnabled(drawn);
   copy_->setEnabled(drawn);
-  report_->setEnabled(season);
+  report_->action()->setEnabled(season && overTime_->stepsKnown());
   const bool ready = session_.state() == Session::State::ready;
   back_->setVisible(ready);
   besideBefore_->setEnabled(ready);

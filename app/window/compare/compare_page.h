@@ -19,9 +19,12 @@ class ChartView;
 class CompareBusy;
 class CompareEmpty;
 class ElidedLabel;
+class FiguresMoved;
 class FilterBar;
 class OverTimeView;
+class SaveReport;
 class SeasonDesk;
+class SeasonDrop;
 class SeasonTable;
 class SeasonWays;
 class Session;
@@ -47,6 +50,8 @@ public:
   [[nodiscard]] const QList<QAction*>& recentArchives() const;
   [[nodiscard]] SeasonDesk* desk() const { return desk_; }
   [[nodiscard]] SeasonWays* ways() const { return ways_; }
+  /// What is dropped onto this place.
+  [[nodiscard]] SeasonDrop* drop() const { return drop_; }
   [[nodiscard]] FilterBar* filter() const { return filter_; }
   [[nodiscard]] SeasonTable* table() const { return table_; }
   [[nodiscard]] BesideView* beside() const { return beside_; }
@@ -79,7 +84,8 @@ signals:
   void wanted(const QString& path);
   void said(const QString& sentence);
   void failed(const QString& sentence);
-  void written(const QString& path);
+  /// `remark` is one more sentence about it, or empty.
+  void written(const QString& path, const QString& remark);
 
 protected:
   void changeEvent(QEvent* event) override;
@@ -93,7 +99,6 @@ private:
   void followSource();
   void saveChart();
   void copyChart();
-  void saveReport();
   [[nodiscard]] ChartView* chartView() const;
   [[nodiscard]] QString factsText() const;
   void follow();
@@ -103,7 +108,10 @@ private:
   Session& session_;
   SeasonDesk* desk_;
   SeasonWays* ways_;
-  QAction *go_, *putBeside_, *besideBefore_, *save_, *copy_, *report_;
+  SeasonDrop* drop_;
+  FiguresMoved* moved_;
+  QAction *go_, *putBeside_, *besideBefore_, *save_, *copy_;
+  SaveReport* report_ = nullptr;
   ElidedLabel *title_, *facts_;
   QPushButton* back_;
   QHBoxLayout* switch_;
@@ -126,8 +134,8 @@ private:
   QString shownKey_;
   /// A table that was not painted yet.
   bool tableAwaited_ = false;
-  /// Last: they wait for their workers.
-  LatestWork finding_, writing_;
+  /// Last: it waits for its worker.
+  LatestWork finding_;
 };
 
 } // namespace afterbeat::window

@@ -1,7 +1,7 @@
 #include "app/window/compare/chart_canvas.h"
 #include "app/window/compare/mark_dialog.h"
 #include "app/window/compare/season_views.h"
-#include "app/window/look/remembered.h"
+#include "app/window/compare/steps_keeper.h"
 
 #include <QAction>
 #include <QComboBox>
@@ -21,24 +21,28 @@ enum class Drawing { usual, run, control };
 /// Beside the measures: the share of records in which a shock was given.
 constexpr int kWithShock = 1000;
 
-QString rememberedKey(const QString& source) {
-  // Slashes would make groups of the settings.
-  return QStringLiteral("compare/steps/%1")
-      .arg(QString::fromLatin1(source.toUtf8().toBase64(QByteArray::Base64UrlEncoding)));
-}
-
-class StepsCommand final : public QUndoCommand {
+/// Sets a mark or takes it away.
+class StepCommand final : public QUndoCommand {
 public:
-  StepsCommand(std::function<void(const std::vector<MarkedStep>&)> set,
-               std::vector<MarkedStep> before, std::vector<MarkedStep> after, const QString& text)
-      : QUndoCommand(text), set_(std::move(set)), before_(std::move(before)),
-        after_(std::move(after)) {}
-  void undo() override { set_(before_); }
-  void redo() override { set_(after_); }
+  StepCommand(StepsKeeper& keeper, MarkedStep step, StepsKeeper::Kept where, bool adds,
+              const QString& text)
+      : QUndoCommand(text), keeper_(keeper), step_(std::move(step)), where_(where), adds_(adds) {}
+  void undo() override { set(!adds_); }
+  void redo() override { set(adds_); }
 
 private:
-  std::function<void(const std::vector<MarkedStep>&)> set_;
-  std::vector<MarkedStep> before_, after_;
+  void set(bool there) {
+    if (there) {
+      keeper_.put(step_, where_);
+    } else {
+      keeper_.take(step_);
+    }
+  }
+
+  StepsKeeper& keeper_;
+  MarkedStep step_;
+  StepsKeeper::Kept where_;
+  bool adds_;
 };
 
 QDate dateOf(std::chrono::sys_days day) {
@@ -75,30 +79,10 @@ ChartKind kindOf(int chosen, Drawing drawing) {
 
 } // namespace
 
-QString stepsAsText(const std::vector<MarkedStep>& steps) {
-  QStringList lines;
-  for (const MarkedStep& step : steps) {
-    lines << QStringLiteral("%1 %2").arg(dateOf(step.day).toString(Qt::ISODate),
-                                         QString::fromStdString(step.words).simplified());
-  }
-  return lines.join(QLatin1Char('\n'));
-}
-
-std::vector<MarkedStep> stepsFromText(const QString& text) {
-  std::vector<MarkedStep> steps;
-  for (const QString& line : text.split(QLatin1Char('\n'), Qt::SkipEmptyParts)) {
-    const QDate date = QDate::fromString(line.section(QLatin1Char(' '), 0, 0), Qt::ISODate);
-    if (date.isValid()) {
-      steps.push_back({dayOf(date), line.section(QLatin1Char(' '), 1).toStdString()});
-    }
-  }
-  return steps;
-}
-
 OverTimeView::OverTimeView(SeasonDesk& desk, QWidget* parent)
     : ChartView(desk, tr("Over time"), parent), measure_(addChooser(tr("Figure"))),
       drawing_(addChooser(tr("Drawn as"))), period_(addChooser(tr("A point is"))),
-      undo_(new QUndoStack(this)) {
+      keeper_(new StepsKeeper(this)), undo_(new QUndoStack(this)) {
   fillMeasures(measure_, MeasureId::powerOnToFirstShock);
   measure_->addItem(tr("Share of records with a shock"), kWithShock);
   drawing_->addItem(tr("as suits the figure"), static_cast<int>(Drawing::usual));
@@ -122,6 +106,12 @@ OverTimeView::OverTimeView(SeasonDesk& desk, QWidget* parent)
   // Through the canvas, which goes before the stack does: that tells of its end as well.
   connect(undo_, &QUndoStack::indexChanged, canvas(), [this] { follow(); });
   connect(&desk, &SeasonDesk::sourceChanged, this, &OverTimeView::load);
+  connect(keeper_, &StepsKeeper::failed, this, &OverTimeView::failed);
+  connect(keeper_, &StepsKeeper::changed, this, [this] {
+    follow();
+    refresh();
+    emit stepsChanged();
+  });
   follow();
 }
 
@@ -138,7 +128,7 @@ ChartMaker OverTimeView::maker() const {
     // A share of one record is no or all.
     settings.period = Period::month;
   }
-  settings.steps = steps_;
+  settings.steps = steps();
   return [settings](const Season& season, const Chosen& chosenRecords, const papers::Words& words) {
     return overTime(season, chosenRecords, settings).map([&](const OverTime& made) {
       return papers::overTimeChart(season, made, words);
@@ -151,48 +141,53 @@ std::optional<MeasureId> OverTimeView::measureDrawn() const {
   return chosen == kWithShock ? std::nullopt : std::optional(static_cast<MeasureId>(chosen));
 }
 
+const std::vector<MarkedStep>& OverTimeView::steps() const {
+  return keeper_->steps();
+}
+
+bool OverTimeView::stepsKnown() const {
+  return keeper_->known();
+}
+
 void OverTimeView::load() {
   const QString key = desk().source() ? desk().source()->key() : QString();
-  if (key == loadedFor_) {
-    return;
+  if (key != loadedFor_) {
+    loadedFor_ = key;
+    undo_->clear();
   }
-  loadedFor_ = key;
-  undo_->clear();
-  steps_ = stepsFromText(remembered::text(rememberedKey(key)));
-  follow();
+  keeper_->open(key, desk().place());
 }
 
 void OverTimeView::follow() {
-  actions_[0]->setEnabled(desk().source() != nullptr);
-  actions_[1]->setEnabled(!steps_.empty());
+  actions_[0]->setEnabled(desk().source() != nullptr && keeper_->known());
+  actions_[1]->setEnabled(std::any_of(steps().begin(), steps().end(),
+                                      [this](const auto& step) { return keeper_->mayTake(step); }));
   actions_[2]->setEnabled(undo_->canUndo());
   actions_[3]->setEnabled(undo_->canRedo());
 }
 
-void OverTimeView::setSteps(const std::vector<MarkedStep>& steps) {
-  steps_ = steps;
-  remembered::setText(rememberedKey(loadedFor_), stepsAsText(steps_));
-  refresh();
-}
-
-void OverTimeView::change(std::vector<MarkedStep> to, const QString& what) {
-  std::stable_sort(to.begin(), to.end(),
-                   [](const MarkedStep& a, const MarkedStep& b) { return a.day < b.day; });
-  undo_->push(new StepsCommand([this](const std::vector<MarkedStep>& steps) { setSteps(steps); },
-                               steps_, std::move(to), what));
-}
-
 void OverTimeView::mark(std::chrono::sys_days day, const QString& words) {
-  std::vector<MarkedStep> to = steps_;
-  to.push_back({day, words.simplified().toStdString()});
-  change(std::move(to), tr("mark"));
+  MarkedStep step{day, words.simplified().toStdString()};
+  if (std::find(steps().begin(), steps().end(), step) != steps().end()) {
+    emit said(tr("This mark is there already."));
+    return;
+  }
+  const bool alone = keeper_->keptNew() == StepsKeeper::Kept::own;
+  undo_->push(new StepCommand(*keeper_, std::move(step), keeper_->keptNew(), true, tr("mark")));
+  if (!keeper_->hasArchive()) {
+    emit said(tr("Marked. Shift+Z takes it back."));
+  } else if (alone) {
+    emit said(tr("Marked for you alone, as you may not write to this archive. Shift+Z takes it "
+                 "back."));
+  } else {
+    emit said(tr("Marked in the archive, for all who use it. Shift+Z takes it back."));
+  }
 }
 
 void OverTimeView::unmark(std::size_t index) {
-  if (index < steps_.size()) {
-    std::vector<MarkedStep> to = steps_;
-    to.erase(to.begin() + static_cast<std::ptrdiff_t>(index));
-    change(std::move(to), tr("mark taken away"));
+  if (index < steps().size() && keeper_->mayTake(steps()[index])) {
+    const MarkedStep step = steps()[index];
+    undo_->push(new StepCommand(*keeper_, step, keeper_->kept(step), false, tr("mark taken away")));
   }
 }
 
@@ -206,21 +201,30 @@ void OverTimeView::askMark() {
   MarkDialog dialog(day, this);
   if (dialog.exec() == QDialog::Accepted) {
     mark(dayOf(dialog.day()), dialog.words());
-    emit said(tr("Marked. Shift+Z takes it back."));
   }
 }
 
 void OverTimeView::askUnmark() {
   QStringList names;
-  for (const MarkedStep& step : steps_) {
-    names << QStringLiteral("%1  %2").arg(dateOf(step.day).toString(Qt::ISODate),
-                                          QString::fromStdString(step.words));
+  std::vector<std::size_t> indexes;
+  for (std::size_t i = 0; i < steps().size(); ++i) {
+    const MarkedStep& step = steps()[i];
+    if (!keeper_->mayTake(step)) {
+      continue;
+    }
+    QString name = QStringLiteral("%1  %2").arg(dateOf(step.day).toString(Qt::ISODate),
+                                                QString::fromStdString(step.words));
+    if (keeper_->hasArchive() && keeper_->kept(step) == StepsKeeper::Kept::own) {
+      name = tr("%1 (for you alone)").arg(name);
+    }
+    names << name;
+    indexes.push_back(i);
   }
   bool chosen = false;
   const QString name = QInputDialog::getItem(this, tr("Take a mark away"), tr("Which one?"), names,
                                              0, false, &chosen);
-  if (chosen) {
-    unmark(static_cast<std::size_t>(std::max<qsizetype>(0, names.indexOf(name))));
+  if (const auto at = names.indexOf(name); chosen && at >= 0) {
+    unmark(indexes[static_cast<std::size_t>(at)]);
   }
 }
 

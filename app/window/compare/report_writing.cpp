@@ -1,8 +1,10 @@
 #include "app/window/compare/report_writing.h"
 
+#include "app/archive/pseudonym_secret.h"
 #include "app/papers/season/report_page.h"
 #include "app/papers/season/report_pdf.h"
 #include "app/papers/season/season_csv.h"
+#include "app/papers/season/without_identity.h"
 
 #include <QCoreApplication>
 #include <QFileInfo>
@@ -17,7 +19,14 @@ QString tr(const char* english) {
 }
 
 QByteArray bytesFor(const ReportOrder& order, const QString& ending) {
-  const Season& season = order.source->season();
+  const bool hidden = order.secret.has_value();
+  const Season& whole = order.source->season();
+  std::optional<Season> nameless;
+  if (hidden) {
+    nameless = papers::withoutIdentity(
+        whole, papers::Pseudonyms(*order.secret, papers::Words::inLanguage(order.language)));
+  }
+  const Season& season = nameless ? *nameless : whole;
   if (ending == QLatin1String("csv")) {
     QByteArray bytes;
     papers::writeCsv(season, order.chosen, [&bytes](const std::string& line) {
@@ -27,8 +36,9 @@ QByteArray bytesFor(const ReportOrder& order, const QString& ending) {
   }
   papers::ReportSettings settings;
   settings.language = order.language;
-  settings.steps = order.steps;
-  settings.profile = order.profile;
+  settings.steps = hidden ? papers::withoutIdentity(order.steps) : order.steps;
+  settings.profile = hidden ? papers::withoutIdentity(order.profile) : order.profile;
+  settings.withoutIdentity = hidden;
   settings.notRead = order.source->refused().size();
   const auto report = papers::makeSeasonReport(season, order.chosen, settings);
   return ending == QLatin1String("pdf") ? papers::reportAsPdf(report, QPageSize::A4)
@@ -36,6 +46,16 @@ QByteArray bytesFor(const ReportOrder& order, const QString& ending) {
 }
 
 } // namespace
+
+ReportSecret secretFor(const std::optional<archive::ArchivePlace>& place) {
+  if (place) {
+    const auto kept = archive::Archive::open(*place).and_then(&archive::pseudonymSecret);
+    if (kept && static_cast<qsizetype>(kept->size()) >= papers::Pseudonyms::kLeastSecret) {
+      return {QByteArray::fromStdString(*kept), true};
+    }
+  }
+  return {QByteArray::fromStdString(archive::newSecret()), false};
+}
 
 QString writeReport(const ReportOrder& order, const QString& path) {
   const QString ending = QFileInfo(path).suffix().toLower();

@@ -8,6 +8,8 @@ class QUndoStack;
 
 namespace afterbeat::window {
 
+class StepsKeeper;
+
 /// A measure by place, team or quarter.
 class SpreadView final : public ChartView {
   Q_OBJECT
@@ -52,15 +54,20 @@ public:
   [[nodiscard]] QComboBox* period() const { return period_; }
   /// New mark, take one away, undo, redo.
   [[nodiscard]] const QList<QAction*>& actions() const { return actions_; }
-  [[nodiscard]] const std::vector<MarkedStep>& steps() const { return steps_; }
-  /// Sets a mark; can be undone.
+  [[nodiscard]] const std::vector<MarkedStep>& steps() const;
+  /// Those that an archive keeps are among them.
+  [[nodiscard]] bool stepsKnown() const;
+  /// Sets a mark and says where it is kept; can be undone.
   void mark(std::chrono::sys_days day, const QString& words);
-  /// Takes a mark away; can be undone.
+  /// Takes a mark away, where this user may; can be undone.
   void unmark(std::size_t index);
 
 signals:
-  /// Says what was done, or why it was not.
+  /// What was done.
   void said(const QString& sentence);
+  void failed(const QString& sentence);
+  /// Other marks, or they are known now.
+  void stepsChanged();
 
 protected:
   [[nodiscard]] ChartMaker maker() const override;
@@ -69,20 +76,14 @@ protected:
 private:
   void askMark();
   void askUnmark();
-  void change(std::vector<MarkedStep> to, const QString& what);
-  void setSteps(const std::vector<MarkedStep>& steps);
   void load();
   void follow();
 
   QComboBox *measure_, *drawing_, *period_;
+  StepsKeeper* keeper_;
   QUndoStack* undo_;
   QList<QAction*> actions_;
-  std::vector<MarkedStep> steps_;
   QString loadedFor_;
 };
-
-/// Marks as text for what is remembered, and back; what cannot be read is left out.
-[[nodiscard]] QString stepsAsText(const std::vector<MarkedStep>& steps);
-[[nodiscard]] std::vector<MarkedStep> stepsFromText(const QString& text);
 
 } // namespace afterbeat::window

@@ -3,6 +3,7 @@
 #include "app/archive/place.h"
 #include "app/window/compare/compare_page.h"
 #include "app/window/compare/compare_ways.h"
+#include "app/window/compare/season_drop.h"
 #include "app/window/compare/season_ways.h"
 #include "app/window/debrief/debrief_page.h"
 #include "app/window/debrief/replay.h"
@@ -435,8 +436,9 @@ void MainWindow::dropEvent(QDropEvent* event) {
       paths << url.toLocalFile();
     }
   }
-  if (currentPage() == comparePage_ && paths.size() > 1) {
-    compareWays_->putBeside(paths);
+  if (currentPage() == comparePage_) {
+    notices_->hide();
+    comparePage_->drop()->dropped(paths, mapToGlobal(event->position()).toPoint());
   } else {
     openFiles(paths);
   }

@@ -32,9 +32,11 @@ void MainWindow::buildCompare() {
           [this](const QString& sentence) { notices_->say(sentence, NoticeBar::Kind::done); });
   connect(comparePage_, &ComparePage::failed, notices_,
           [this](const QString& sentence) { notices_->say(sentence, NoticeBar::Kind::problem); });
-  connect(comparePage_, &ComparePage::written, notices_, [this](const QString& path) {
-    notices_->sayWritten(tr("Written to %1.").arg(path), path);
-  });
+  connect(comparePage_, &ComparePage::written, notices_,
+          [this](const QString& path, const QString& remark) {
+            notices_->sayWritten(
+                (tr("Written to %1.").arg(path) + QLatin1Char(' ') + remark).trimmed(), path);
+          });
   connect(comparePage_, &ComparePage::busyChanged, this,
           [this] { files_->setOtherWork(comparePage_->busy()); });
   connect(files_, &FileActions::stopped, comparePage_, &ComparePage::stop);

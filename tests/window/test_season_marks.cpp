@@ -1,0 +1,111 @@
+/// Marks of where something was new: shared by an archive, or the user's own.
+#include "app/archive/database.h"
+#include "app/archive/marked_steps.h"
+#include "app/window/compare/chart_canvas.h"
+#include "tests/window/season_fixture.h"
+
+namespace afterbeat::window {
+
+namespace {
+
+class SeasonMarks : public ArchiveWindowTest {
+protected:
+  [[nodiscard]] std::vector<MarkedStep> inArchive() const {
+    return archive::sharedSteps(*archive::Archive::open(place())).value();
+  }
+  [[nodiscard]] OverTimeView* view() const { return compare_->overTime(); }
+  /// By Shift+T and the dialog it opens.
+  void markByKeys(const QString& words) {
+    compare_->showView(view());
+    answering([this] { pressShift(Qt::Key_T); },
+              [&words](QWidget& dialog) {
+                auto* line = dialog.findChildren<QLineEdit*>().back();
+                line->selectAll();
+                QTest::keyClicks(line, words);
+                QTest::keyClick(line, Qt::Key_Return);
+              });
+  }
+  bool until(const std::function<bool()>& so) { return QTest::qWaitFor(so, kPatience); }
+};
+
+TEST_F(SeasonMarks, AreSharedByAnArchive) {
+  writeSeason(6);
+  takeIn();
+  markByKeys("new bags");
+  EXPECT_TRUE(said().contains("Marked in the archive")) << said().toStdString();
+  ASSERT_TRUE(until([this] { return inArchive().size() == 1; }));
+  EXPECT_EQ(inArchive()[0].words, "new bags");
+  // Somebody else, who remembers nothing of it, sees it and adds to it.
+  const MarkedStep others{std::chrono::sys_days(std::chrono::year(2024) / 2 / 3), "new boat"};
+  ASSERT_TRUE(archive::shareStep(*archive::Archive::open(place()), others));
+  ASSERT_EQ(view()->steps().size(), 1U);
+  MainWindow second;
+  second.comparePage()->desk()->openArchive(place());
+  settled(second);
+  ASSERT_EQ(second.comparePage()->overTime()->steps().size(), 2U);
+  EXPECT_EQ(second.comparePage()->overTime()->steps()[0], others);
+  // Taking the own one back leaves the other's, which is seen now.
+  compare_->showView(view());
+  pressShift(Qt::Key_Z);
+  ASSERT_TRUE(until([this] { return inArchive().size() == 1; }));
+  EXPECT_EQ(inArchive()[0], others);
+  ASSERT_TRUE(until([&] { return view()->steps() == std::vector<MarkedStep>{others}; }));
+  pressShift(Qt::Key_Y);
+  ASSERT_TRUE(until([this] { return inArchive().size() == 2; }));
+}
+
+TEST_F(SeasonMarks, ThatAnArchiveRefusesAreKeptForTheUserAlone) {
+  writeSeason(3);
+  takeIn();
+  {
+    archive::Database database(place(), archive::Access::write);
+    for (const char* when : {"INSERT", "UPDATE"}) {
+      database.run(QStringLiteral("CREATE TRIGGER no_%1 BEFORE %1 ON note BEGIN "
+                                  "SELECT RAISE(ABORT, 'the disk is full'); END")
+                       .arg(QLatin1String(when)));
+    }
+  }
+  markByKeys("new bags");
+  ASSERT_TRUE(until([this] { return said().contains("kept for you alone"); }));
+  EXPECT_TRUE(said().contains("the disk is full")) << said().toStdString();
+  ASSERT_EQ(view()->steps().size(), 1U);
+  EXPECT_TRUE(inArchive().empty());
+  // The next start still has it.
+  MainWindow second;
+  second.comparePage()->desk()->openArchive(place());
+  settled(second);
+  ASSERT_EQ(second.comparePage()->overTime()->steps().size(), 1U);
+  EXPECT_EQ(second.comparePage()->overTime()->steps()[0].words, "new bags");
+  // It can be taken away again, which needs nothing of the archive.
+  view()->unmark(0);
+  EXPECT_TRUE(view()->steps().empty());
+}
+
+TEST_F(SeasonMarks, OfFilesStayInTheSettings) {
+  writeSeason(3);
+  desk_.openFiles({folder_.path()});
+  compare_->go()->trigger();
+  settled();
+  markByKeys("new bags");
+  EXPECT_EQ(said(), "Marked. Shift+Z takes it back.");
+  EXPECT_EQ(view()->steps().size(), 1U);
+  view()->mark(view()->steps()[0].day, "new  bags");
+  EXPECT_EQ(said(), "This mark is there already.");
+  EXPECT_EQ(view()->steps().size(), 1U);
+}
+
+TEST_F(SeasonMarks, AreInTheReportThatIsWrittenOfTheArchive) {
+  writeSeason(6);
+  takeIn();
+  const auto before = std::chrono::sys_days(std::chrono::year(2025) / 1 / 1);
+  ASSERT_TRUE(archive::shareStep(*archive::Archive::open(place()), {before, "new boat"}));
+  // Looked at anew: what others marked since is there.
+  desk_.openArchive(place());
+  settled();
+  ASSERT_TRUE(until([this] { return view()->steps().size() == 1; }));
+  EXPECT_TRUE(writeReport("report.html").contains("new boat"));
+}
+
+} // namespace
+
+} // namespace afterbeat::window
