@@ -16,6 +16,7 @@
 #include "app/window/look/elided_label.h"
 #include "app/window/look/look.h"
 #include "app/window/look/remembered.h"
+#include "app/window/look/stack.h"
 #include "app/window/session/session.h"
 #include "app/window/shell/place_button.h"
 
@@ -28,7 +29,6 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QPushButton>
-#include <QStackedWidget>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -60,7 +60,7 @@ ComparePage::ComparePage(Session& session, QAction* back, QAction* stop, QWidget
       copy_(make(tr("Copy the chart as te&xt"), {}, Qt::SHIFT | Qt::Key_X, this)),
       title_(new ElidedLabel(this)), facts_(new ElidedLabel(this)),
       back_(new QPushButton(tr("Back to the record"), this)), switch_(new QHBoxLayout),
-      stack_(new QStackedWidget(this)),
+      stack_(new Stack(this)),
       empty_(new CompareEmpty(putBeside_, ways_->ways(), ways_->recent(), this)),
       busyPage_(new CompareBusy(stop, this)), filter_(new FilterBar(*desk_, this)),
       group_(new QActionGroup(this)), finding_(*this) {

@@ -19,6 +19,7 @@
 #include "app/window/look/elided_label.h"
 #include "app/window/look/language.h"
 #include "app/window/look/remembered.h"
+#include "app/window/look/stack.h"
 #include "app/window/rows/rows_view.h"
 #include "app/window/session/selection.h"
 #include "app/window/session/session.h"
@@ -51,7 +52,6 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QMimeData>
-#include <QStackedWidget>
 #include <QStatusBar>
 #include <QTimer>
 #include <QToolButton>
@@ -131,7 +131,7 @@ void MainWindow::connectMessages() {
 
 void MainWindow::buildPages() {
   auto* central = new QWidget(this);
-  pages_ = new QStackedWidget(central);
+  pages_ = new Stack(central);
   notices_ = new NoticeBar(central);
   toast_ = new Toast(central);
   auto* layout = new QVBoxLayout(central);

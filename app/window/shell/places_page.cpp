@@ -1,6 +1,7 @@
 #include "app/window/shell/places_page.h"
 
 #include "app/window/look/remembered.h"
+#include "app/window/look/stack.h"
 #include "app/window/shell/header_strip.h"
 #include "app/window/shell/incomplete_strip.h"
 #include "app/window/shell/place_button.h"
@@ -8,7 +9,6 @@
 #include <QAction>
 #include <QActionGroup>
 #include <QHBoxLayout>
-#include <QStackedWidget>
 #include <QVBoxLayout>
 
 namespace afterbeat::window {
@@ -22,7 +22,7 @@ const QString kRemembered = QStringLiteral("place");
 PlacesPage::PlacesPage(Session& session, QWidget* parent)
     : QWidget(parent), header_(new HeaderStrip(session, this)),
       incomplete_(new IncompleteStrip(session, this)), switch_(new QHBoxLayout),
-      stack_(new QStackedWidget(this)), group_(new QActionGroup(this)) {
+      stack_(new Stack(this)), group_(new QActionGroup(this)) {
   switch_->setSpacing(2);
   header_->addToEnd(switch_);
   auto* layout = new QVBoxLayout(this);

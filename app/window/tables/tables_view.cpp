@@ -1,6 +1,7 @@
 #include "app/window/tables/tables_view.h"
 
 #include "app/window/look/look.h"
+#include "app/window/look/stack.h"
 #include "app/window/session/selection.h"
 #include "app/window/session/session.h"
 
@@ -10,7 +11,6 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QScopedValueRollback>
-#include <QStackedWidget>
 #include <QTableView>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -19,7 +19,7 @@ namespace afterbeat::window {
 
 TablesView::TablesView(Session& session, Selection& selection, QWidget* parent)
     : QWidget(parent), session_(session), selection_(selection), buttons_(new QButtonGroup(this)),
-      pages_(new QStackedWidget(this)), none_(new QLabel(this)), caution_(new QLabel(this)) {
+      pages_(new Stack(this)), none_(new QLabel(this)), caution_(new QLabel(this)) {
   auto* bar = new QWidget(this);
   auto* barLayout = new QHBoxLayout(bar);
   barLayout->setContentsMargins(8, 6, 8, 2);
