@@ -34,10 +34,7 @@ QBrush dotPattern(const QColor& color) {
 /// and seconds the lines would run through.
 std::vector<RowPainter::Span> RowPainter::corridorSpans() const {
   std::vector<Interval> without = model_.circulation;
-  // Pauses are in time order and do not overlap: only those of this row are looked at.
-  for (auto pause = std::partition_point(
-           model_.pauses.begin(), model_.pauses.end(),
-           [this](const PauseShown& one) { return one.stretch.end < row_.begin; });
+  for (auto pause = firstPause();
        pause != model_.pauses.end() && pause->stretch.begin <= row_.end; ++pause) {
     without.push_back(pause->stretch);
   }

@@ -24,7 +24,10 @@ public:
       }
     }
     for (const BandRun& run : model.runs) {
-      if (run.stretch.begin < row_.end && run.stretch.end > row_.begin) {
+      if (run.stretch.begin >= row_.end) {
+        break; // they are in the order of their begins
+      }
+      if (run.stretch.end > row_.begin) {
         const auto [from, to] = clipped(run.stretch);
         handsOn_.take(from, std::max(to, from + 0.5));
       }
@@ -318,6 +321,9 @@ private:
       const double size = beyond ? sizes_.text : sizes_.small;
       for (const QString& words : pause.words) {
         const double wide = lettering_.width(words, size, weight) + size * 0.5;
+        if (wide > to - from) {
+          continue; // nor would it fit into what is free of this
+        }
         const double high = std::min(sizes_.band, lettering_.capHeight(size) + size * 0.5);
         const auto [freeFrom, freeTo] = roomForSeconds(from, to, wide, high);
         if (wide <= freeTo - freeFrom) {

@@ -45,6 +45,12 @@ std::optional<RowPainter::Span> RowPainter::span(const Interval& stretch) const 
   return Span{std::max(geometry_.left, x(stretch.begin)), std::min(right, x(stretch.end))};
 }
 
+std::vector<PauseShown>::const_iterator RowPainter::firstPause() const {
+  return std::partition_point(
+      model_.pauses.begin(), model_.pauses.end(),
+      [this](const PauseShown& pause) { return pause.stretch.end < row_.begin; });
+}
+
 double RowPainter::heightOf(double rate) const {
   const Range scale = scaleOf(model_.corridor);
   const double share = (rate - scale.low) / (scale.high - scale.low);
@@ -127,14 +133,15 @@ void RowPainter::paintAxis() {
 /// Hatched; a frame where too long, open where the pause goes on in the next row.
 void RowPainter::paintPauses() {
   const double spacing = std::max(3.5, geometry_.sizes.small * 0.62);
-  for (const PauseShown& pause : model_.pauses) {
-    const auto at = span(pause.stretch);
+  for (auto pause = firstPause();
+       pause != model_.pauses.end() && pause->stretch.begin <= row_.end; ++pause) {
+    const auto at = span(pause->stretch);
     if (!at || at->length() <= 0) {
       continue;
     }
     const QRectF box(at->from, place_.band.top(), at->length(), place_.band.height());
     paintHatch(painter_, box, spacing, look_.hatch, line_ * 0.8, false);
-    if (!pause.beyondLimit) {
+    if (!pause->beyondLimit) {
       continue;
     }
     const double thick = std::max(0.9, line_ * 1.6);
@@ -142,11 +149,11 @@ void RowPainter::paintPauses() {
     painter_.setPen(QPen(look_.attention, thick, Qt::SolidLine, Qt::SquareCap));
     painter_.drawLine(QPointF(box.left() + half, box.top() + half),
                       QPointF(box.right() - half, box.top() + half));
-    if (pause.stretch.begin >= row_.begin) {
+    if (pause->stretch.begin >= row_.begin) {
       painter_.drawLine(QPointF(box.left() + half, box.top() + half),
                         QPointF(box.left() + half, box.bottom()));
     }
-    if (pause.stretch.end <= row_.end) {
+    if (pause->stretch.end <= row_.end) {
       painter_.drawLine(QPointF(box.right() - half, box.top() + half),
                         QPointF(box.right() - half, box.bottom()));
     }

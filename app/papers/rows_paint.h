@@ -10,7 +10,7 @@ class RowPainter {
 public:
   RowPainter(QPainter& painter, const RowsModel& model, const RowsGeometry& geometry,
              const RowsLook& look);
-  /// One row with the stretches of a working.
+  /// One row with the stretches of a working; those that lie outside the row do no harm.
   void paintRow(const RowPlace& place, const std::vector<Interval>& working);
   /// What is selected or pointed at in one row.
   void paintOver(const RowPlace& place, const RowsOverlay& overlay);
@@ -24,6 +24,8 @@ private:
   [[nodiscard]] std::optional<Span> span(const Interval& stretch) const;
   [[nodiscard]] double x(Time t) const { return geometry_.x(row_, t); }
   [[nodiscard]] bool inRow(Time t) const { return model_.inRow(place_.index, t); }
+  /// The first pause that reaches into the row: pauses are in time order and do not overlap.
+  [[nodiscard]] std::vector<PauseShown>::const_iterator firstPause() const;
   /// Height of the band for a rate.
   [[nodiscard]] double heightOf(double rate) const;
   /// Where the rate is not known: below the target.

@@ -10,6 +10,34 @@
 
 namespace afterbeat::papers {
 
+namespace {
+
+/// For each row the stretches that reach into it or touch it, in the order given: a working may
+/// have thousands, of which a row shows few.
+std::vector<std::vector<Interval>> byRow(const RowsModel& model,
+                                         const std::vector<Interval>& stretches) {
+  std::vector<std::vector<Interval>> rows(static_cast<std::size_t>(model.rowCount()));
+  if (rows.empty()) {
+    return rows;
+  }
+  const auto last = static_cast<std::int64_t>(rows.size()) - 1;
+  const Time begin = model.row(0).begin;
+  for (const Interval& stretch : stretches) {
+    // One row to either side, as what ends where a row begins touches both.
+    const std::int64_t from = (stretch.begin - begin) / model.rowLength - 1;
+    const std::int64_t to = (stretch.end - begin) / model.rowLength + 1;
+    for (auto i = std::max<std::int64_t>(0, from); i <= std::min(last, to); ++i) {
+      const Interval row = model.row(static_cast<int>(i));
+      if (stretch.end >= row.begin && stretch.begin <= row.end) {
+        rows[static_cast<std::size_t>(i)].push_back(stretch);
+      }
+    }
+  }
+  return rows;
+}
+
+} // namespace
+
 RowsPlaced::RowsPlaced(const RowsPicture& picture, const QRectF& area, const RowsLook& look,
                        bool legend, bool fit)
     : model_(picture.model_), look_(look),
@@ -23,9 +51,10 @@ void RowsPlaced::paint(QPainter& painter, const std::vector<Interval>& working) 
   const QRectF shown = painter.clipBoundingRect();
   const RowsGeometry& geometry = layout_->geometry;
   RowPainter rows(painter, *model_, geometry, look_);
+  const auto workingOfRows = byRow(*model_, working);
   for (const RowPlace& place : geometry.rows) {
     if (!clipped || (place.bottom >= shown.top() && place.top <= shown.bottom())) {
-      rows.paintRow(place, working);
+      rows.paintRow(place, workingOfRows[static_cast<std::size_t>(place.index)]);
     }
   }
   paintBreaths(painter, *layout_, look_, clipped ? shown : QRectF());

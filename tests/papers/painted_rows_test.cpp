@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace afterbeat::papers {
 namespace {
@@ -50,6 +51,45 @@ TEST(PaintedRows, SelectingAndPointingChangeOnlyWhatTheySayTheyTouch) {
     }
     EXPECT_GT(changed, 300);
   }
+}
+
+/// Rows whose bands say something else with these stretches of a working.
+std::set<int> rowsMarked(const RowsPicture& picture, const RowsPlaced& placed, const QSize& size,
+                         const std::vector<Interval>& working) {
+  const QImage plain = painted(placed, size, {}), marked = painted(placed, size, {working, {}, {}});
+  std::set<int> rows;
+  for (int i = 0; i < picture.rowCount(); ++i) {
+    const QRect band = placed.rowRect(i).toAlignedRect();
+    if (plain.copy(band) != marked.copy(band)) {
+      rows.insert(i);
+    }
+  }
+  return rows;
+}
+
+TEST(PaintedRows, AWorkingIsMarkedInEveryRowThatItReaches) {
+  const Record record = test::fullRescue();
+  const RowsPicture picture(record, computeFigures(record));
+  const RowsLook look = RowsLook::screenLight();
+  const QSize size(1340, static_cast<int>(std::ceil(picture.heightFor(1340, look, true))));
+  const RowsPlaced placed(picture, QRectF(QPointF(), QSizeF(size)), look);
+  ASSERT_GE(picture.rowCount(), 5);
+  const Time begin = picture.row(0).begin;
+  const auto stretch = [begin](double from, double to) {
+    return Interval{begin + *durationFromSeconds(from), begin + *durationFromSeconds(to)};
+  };
+  using Rows = std::set<int>;
+  const auto marked = [&](const std::vector<Interval>& working) {
+    return rowsMarked(picture, placed, size, working);
+  };
+  EXPECT_EQ(marked({stretch(130, 150)}), (Rows{1}));
+  EXPECT_EQ(marked({stretch(100, 370)}), (Rows{0, 1, 2, 3}));
+  // What ends where a row begins is marked at both edges.
+  EXPECT_EQ(marked({stretch(230, 240)}), (Rows{1, 2}));
+  // In any order, also where they lie in each other or before the rows.
+  EXPECT_EQ(marked({stretch(490, 500), stretch(10, 470), stretch(20, 30)}), (Rows{0, 1, 2, 3, 4}));
+  EXPECT_EQ(marked({stretch(-500, -1)}), (Rows{}));
+  EXPECT_EQ(marked({stretch(-500, 1)}), (Rows{0}));
 }
 
 /// Mean lightness of a stretch of the band, and how much it varies from pixel to pixel.

@@ -5,6 +5,7 @@
 #include "app/window/compare/beside_table.h"
 #include "app/window/compare/beside_words.h"
 #include "app/window/look/look.h"
+#include "app/window/look/wrapped_label.h"
 #include "app/window/session/session.h"
 
 #include <QAction>
@@ -34,9 +35,7 @@ constexpr int kNamesAcross = 4, kFew = 3, kRoom = 16;
 constexpr int kRowMinutes[] = {2, 6, 12, 30};
 
 QLabel* sentenceLabel(QWidget* parent) {
-  auto* label = new QLabel(parent);
-  label->setWordWrap(true);
-  label->setTextFormat(Qt::PlainText);
+  auto* label = new WrappedLabel(parent);
   label->setTextInteractionFlags(Qt::TextSelectableByMouse);
   return label;
 }

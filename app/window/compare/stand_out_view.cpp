@@ -4,6 +4,7 @@
 #include "app/window/compare/season_table_model.h"
 #include "app/window/look/figure_words.h"
 #include "app/window/look/look.h"
+#include "app/window/look/wrapped_label.h"
 #include "app/window/session/session.h"
 #include "core/compare/stand_out.h"
 
@@ -17,10 +18,8 @@
 namespace afterbeat::window {
 
 StandOutView::StandOutView(SeasonDesk& desk, Session& session, QWidget* parent)
-    : QWidget(parent), desk_(desk), session_(session), sentence_(new QLabel(this)),
+    : QWidget(parent), desk_(desk), session_(session), sentence_(new WrappedLabel(this)),
       list_(new QTreeWidget(this)), work_(*this) {
-  sentence_->setWordWrap(true);
-  sentence_->setTextFormat(Qt::PlainText);
   sentence_->setContentsMargins(16, 6, 16, 6);
   list_->setAccessibleName(tr("Records worth a look"));
   list_->setColumnCount(2);

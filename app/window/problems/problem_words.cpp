@@ -270,4 +270,25 @@ ProblemKindWords kindWords(ProblemKind kind) {
   return {tr("Notes from reading the source"), {}};
 }
 
+std::map<int, Time> timesOfProblems(const Record& record, std::span<const Problem> problems) {
+  // A record has tens of thousands of entries, and mostly few problems.
+  std::vector<int> lines;
+  for (const Problem& problem : problems) {
+    if (problem.line > 0) {
+      lines.push_back(problem.line);
+    }
+  }
+  std::sort(lines.begin(), lines.end());
+  std::map<int, Time> times;
+  if (lines.empty()) {
+    return times;
+  }
+  for (const Entry& entry : record.entries) {
+    if (entry.hasTime && std::binary_search(lines.begin(), lines.end(), entry.line)) {
+      times.emplace(entry.line, entry.t);
+    }
+  }
+  return times;
+}
+
 } // namespace afterbeat::window

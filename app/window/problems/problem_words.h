@@ -2,8 +2,12 @@
 #pragma once
 
 #include "core/record/problem.h"
+#include "core/record/record.h"
 
 #include <QString>
+
+#include <map>
+#include <span>
 
 namespace afterbeat::window {
 
@@ -18,5 +22,10 @@ struct ProblemKindWords {
   QString meaning;
 };
 [[nodiscard]] ProblemKindWords kindWords(ProblemKind kind);
+
+/// The times of the lines that problems stand in, as far as these hold an entry with a time. Of
+/// entries of one line the first counts.
+[[nodiscard]] std::map<int, Time> timesOfProblems(const Record& record,
+                                                  std::span<const Problem> problems);
 
 } // namespace afterbeat::window

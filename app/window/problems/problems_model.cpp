@@ -7,7 +7,6 @@
 
 #include <algorithm>
 #include <array>
-#include <unordered_map>
 
 namespace afterbeat::window {
 
@@ -33,17 +32,6 @@ QString countWords(const std::array<int, 3>& counts) {
   return parts.join(QStringLiteral(", "));
 }
 
-/// Times of the record's entries by their line.
-std::unordered_map<int, Time> timesByLine(const Record& record) {
-  std::unordered_map<int, Time> times;
-  for (const Entry& entry : record.entries) {
-    if (entry.hasTime && entry.line > 0) {
-      times.emplace(entry.line, entry.t);
-    }
-  }
-  return times;
-}
-
 } // namespace
 
 bool ProblemsModel::Found::operator==(const Found& other) const {
@@ -61,7 +49,7 @@ void ProblemsModel::show(const Record& record, std::vector<Problem> problems) {
   std::stable_sort(problems.begin(), problems.end(), [](const Problem& a, const Problem& b) {
     return a.severity != b.severity ? a.severity > b.severity : a.line < b.line;
   });
-  const auto times = timesByLine(record);
+  const auto times = timesOfProblems(record, problems);
   std::vector<Group> groups;
   for (Problem& problem : problems) {
     const ProblemKindWords kind = kindWords(problem.kind);

@@ -1,6 +1,7 @@
 #include "app/window/shell/pages.h"
 
 #include "app/window/look/progress_line.h"
+#include "app/window/look/wrapped_label.h"
 #include "app/window/session/session.h"
 
 #include <QAction>
@@ -56,9 +57,8 @@ QLabel* Page::addHeading(const QString& text) {
 }
 
 QLabel* Page::addSentence(const QString& text) {
-  auto* label = new QLabel(text, this);
-  label->setWordWrap(true);
-  label->setTextFormat(Qt::PlainText);
+  auto* label = new WrappedLabel(this);
+  label->setText(text);
   label->setTextInteractionFlags(Qt::TextSelectableByMouse);
   column_->addWidget(label);
   return label;

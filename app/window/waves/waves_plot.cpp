@@ -1,6 +1,7 @@
 #include "app/window/waves/waves_plot.h"
 
 #include "app/window/look/figure_words.h"
+#include "app/window/problems/problem_words.h"
 #include "app/window/session/selection.h"
 #include "app/window/waves/paper_grid.h"
 #include "app/window/waves/wave_lines.h"
@@ -45,24 +46,19 @@ QString unitOf(const Channel& channel) {
 
 /// Problems of the file whose line has a time stand among the moments, after everything else.
 void markProblems(const Loaded& loaded, papers::RowsModel& model) {
-  std::map<int, Time> times;
-  for (const Entry& entry : loaded.record().entries) {
-    if (entry.line > 0 && entry.hasTime) {
-      times.emplace(entry.line, entry.t);
+  for (const std::vector<Problem>* problems : {&loaded.file->problems, &loaded.figures->notices}) {
+    const auto times = timesOfProblems(loaded.record(), *problems);
+    for (const Problem& problem : *problems) {
+      if (const auto at = times.find(problem.line); at != times.end()) {
+        papers::RowMark found;
+        found.stretch = {at->second, at->second};
+        found.words = {WavesPlot::tr("! problem in line %1").arg(problem.line),
+                       WavesPlot::tr("! problem")};
+        found.importance = std::numeric_limits<int>::min();
+        model.marks.push_back(std::move(found));
+      }
     }
   }
-  const auto mark = [&](const Problem& problem) {
-    if (const auto at = times.find(problem.line); at != times.end()) {
-      papers::RowMark found;
-      found.stretch = {at->second, at->second};
-      found.words = {WavesPlot::tr("! problem in line %1").arg(problem.line),
-                     WavesPlot::tr("! problem")};
-      found.importance = std::numeric_limits<int>::min();
-      model.marks.push_back(std::move(found));
-    }
-  };
-  std::for_each(loaded.file->problems.begin(), loaded.file->problems.end(), mark);
-  std::for_each(loaded.figures->notices.begin(), loaded.figures->notices.end(), mark);
   std::stable_sort(model.marks.begin(), model.marks.end(),
                    [](const auto& a, const auto& b) { return a.stretch.begin < b.stretch.begin; });
 }
