@@ -34,8 +34,8 @@ QBrush dotPattern(const QColor& color) {
 /// and seconds the lines would run through.
 std::vector<RowPainter::Span> RowPainter::corridorSpans() const {
   std::vector<Interval> without = model_.circulation;
-  for (auto pause = firstPause();
-       pause != model_.pauses.end() && pause->stretch.begin <= row_.end; ++pause) {
+  for (auto pause = firstPause(); pause != model_.pauses.end() && pause->stretch.begin <= row_.end;
+       ++pause) {
     without.push_back(pause->stretch);
   }
   std::vector<Span> spans;

@@ -133,8 +133,8 @@ void RowPainter::paintAxis() {
 /// Hatched; a frame where too long, open where the pause goes on in the next row.
 void RowPainter::paintPauses() {
   const double spacing = std::max(3.5, geometry_.sizes.small * 0.62);
-  for (auto pause = firstPause();
-       pause != model_.pauses.end() && pause->stretch.begin <= row_.end; ++pause) {
+  for (auto pause = firstPause(); pause != model_.pauses.end() && pause->stretch.begin <= row_.end;
+       ++pause) {
     const auto at = span(pause->stretch);
     if (!at || at->length() <= 0) {
       continue;

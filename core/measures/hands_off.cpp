@@ -51,9 +51,10 @@ Measure adjusted(const Record& record, const Figures& figures, Duration handsOff
   for (const Pause& pause : figures.pauses) {
     sum -= overlap(pause.stretch, taken);
     // Merged stretches are in time order and apart: those before the pause are passed over.
-    const auto first = std::partition_point(
-        taken.begin(), taken.end(),
-        [&pause](const Interval& stretch) { return stretch.end <= pause.stretch.begin; });
+    const auto first =
+        std::partition_point(taken.begin(), taken.end(), [&pause](const Interval& stretch) {
+          return stretch.end <= pause.stretch.begin;
+        });
     for (auto stretch = first; stretch != taken.end() && stretch->begin < pause.stretch.end;
          ++stretch) {
       const Interval shared{std::max(stretch->begin, pause.stretch.begin),

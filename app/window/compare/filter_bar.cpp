@@ -50,7 +50,8 @@ FilterBar::FilterBar(SeasonDesk& desk, QWidget* parent)
       site_(chooser(tr("Site"))), team_(chooser(tr("Team"))), period_(chooser(tr("Period"))),
       shock_(chooser(tr("Had a shock"))), cause_(chooser(tr("Longest pause was"))),
       sortBy_(new QComboBox(this)), sortWords_(new QLabel(tr("Sort by"), this)),
-      direction_(new QToolButton(this)), sentence_(new WrappedLabel(this)), typing_(new QTimer(this)) {
+      direction_(new QToolButton(this)), sentence_(new WrappedLabel(this)),
+      typing_(new QTimer(this)) {
   words_->setPlaceholderText(tr("Type to filter: site, team, file, day, cause…"));
   words_->setAccessibleName(tr("Type to filter the records"));
   words_->setClearButtonEnabled(true);
