@@ -42,6 +42,8 @@ TEST(WrappedLabel, IsAsHighAsAPlainLabelWhateverChanges) {
       label.setTextInteractionFlags(Qt::TextSelectableByMouse);
       plain.setTextInteractionFlags(Qt::TextSelectableByMouse);
     }
+    label.show();
+    plain.show();
     const auto both = [&](const auto& change) { changeBoth(label, plain, change); };
     both([](QLabel& one) { one.setText(kSentences); });
     both([](QLabel& one) { one.setText(kSentences + QLatin1Char(' ') + kSentences); });
@@ -66,13 +68,17 @@ TEST(WrappedLabel, HearsOfTheProgramsFont) {
   plain.setWordWrap(true);
   label.setText(kSentences);
   plain.setText(kSentences);
+  label.show();
+  plain.show();
   const int small = label.heightForWidth(240);
   QFont large = before;
   large.setPointSizeF(before.pointSizeF() * 2);
   QApplication::setFont(large);
+  QCoreApplication::processEvents();
   EXPECT_GT(label.heightForWidth(240), small);
   expectSameHeights(label, plain);
   QApplication::setFont(before);
+  QCoreApplication::processEvents();
   expectSameHeights(label, plain);
 }
 
