@@ -27,7 +27,7 @@ auto with(const ArchivePlace& place, Access access, const Work& work)
       return work(database);
     }
   } catch (const ArchiveFailure& failure) {
-    return tl::unexpected(ArchiveError{failure.what()});
+    return tl::unexpected(failure.error);
   }
 }
 
@@ -198,7 +198,8 @@ Expected<KeptFile> Archive::file(std::int64_t number) const {
   return with(place_, Access::read, [number](Database& database) {
     QSqlQuery row = database.run(kKept + QStringLiteral("WHERE v.id = ?"), {qlonglong{number}});
     if (!row.next()) {
-      throw ArchiveFailure("This record is not in the archive any more.");
+      throw ArchiveFailure(
+          inEnglish("Importers", "This record is not in the archive any more."));
     }
     return keptFrom(row);
   });

@@ -46,7 +46,10 @@ struct KeptFile {
 /// A file that could not be taken in, and why.
 struct RefusedFile {
   std::filesystem::path path;
+  /// In English.
   std::string sentence;
+  /// The same for the edge, where it is translated; empty where an archive kept the sentence alone.
+  std::vector<Phrase> said = {};
 };
 
 /// A figure that is another under other definitions or settings.

@@ -9,8 +9,6 @@
 #include <filesystem>
 #include <utility>
 
-#include <fmt/format.h>
-
 namespace afterbeat::archive {
 
 namespace {
@@ -33,17 +31,28 @@ bool isForbidden(const QSqlError& error, bool shared) {
                 : (code.toInt() & 0xff) == 8;
 }
 
-[[noreturn]] void fail(const QSqlError& error, const std::string& what) {
+/// What the database said, its first line.
+std::string reason(const QSqlError& error) {
   QString why = error.databaseText().trimmed();
   if (why.isEmpty()) {
     why = error.driverText().trimmed();
   }
-  if (why.isEmpty()) {
-    why = QStringLiteral("the database gave no reason");
-  }
-  throw ArchiveFailure(
-      fmt::format("{}: {}.", what, why.section(QLatin1Char('\n'), 0, 0).toStdString()));
+  const EnglishText none = inEnglish("Importers", "the database gave no reason");
+  return why.isEmpty() ? std::string(none.text())
+                       : why.section(QLatin1Char('\n'), 0, 0).toStdString();
 }
+
+/// `what` has places for the archive and for the reason.
+[[noreturn]] void fail(const QSqlError& error, EnglishText what, const ArchivePlace& place) {
+  throw ArchiveFailure(what, place.words(), reason(error));
+}
+
+constexpr EnglishText kCannotOpen =
+    inEnglish("Importers", "The archive %1 cannot be opened: %2.");
+constexpr EnglishText kCannotUse = inEnglish("Importers", "The archive %1 could not be used: %2.");
+constexpr EnglishText kMayNotChange =
+    inEnglish("Importers", "You may read the archive %1 and not change it; whoever looks after it "
+                           "can allow it. The database says: %2.");
 
 ServiceFacts lookUp(const std::string& service) {
   bool anyFile = false;
@@ -56,19 +65,21 @@ ServiceFacts lookUp(const std::string& service) {
     anyFile = true;
     const auto facts = serviceIn(*text, service);
     if (!facts) {
-      throw ArchiveFailure(facts.error().sentence);
+      throw ArchiveFailure(facts.error());
     }
     if (*facts) {
       return **facts; // the first file that has it counts, as for PostgreSQL's library
     }
   }
+  if (!anyFile) {
+    throw ArchiveFailure(
+        inEnglish("Importers", "There is no service file of PostgreSQL (~/.pg_service.conf)."));
+  }
   throw ArchiveFailure(
-      !anyFile
-          ? std::string("There is no service file of PostgreSQL (~/.pg_service.conf).")
-          : fmt::format("There is no service “{}” in PostgreSQL's service file "
-                        "(~/.pg_service.conf). Ask whoever looks after the shared archive for its "
-                        "lines.",
-                        service));
+      inEnglish("Importers", "There is no service “%1” in PostgreSQL's service file "
+                             "(~/.pg_service.conf). Ask whoever looks after the shared archive "
+                             "for its lines."),
+      service);
 }
 
 } // namespace
@@ -97,14 +108,16 @@ Database::~Database() {
 
 void Database::connect(Access access) {
   if (!database_.isValid()) {
-    throw ArchiveFailure(place_.shared ? "Shared archives need the package libqt6sql6-psql."
-                                       : "Archives need the package libqt6sql6-sqlite.");
+    throw ArchiveFailure(
+        place_.shared
+            ? inEnglish("Importers", "Shared archives need the package libqt6sql6-psql.")
+            : inEnglish("Importers", "Archives need the package libqt6sql6-sqlite."));
   }
   if (place_.shared) {
     database_.setConnectOptions(QString::fromStdString(
         connectOptions(place_.name, completedFromEnvironment(lookUp(place_.name)))));
     if (!database_.open()) {
-      fail(database_.lastError(), fmt::format("The archive {} cannot be opened", place_.words()));
+      fail(database_.lastError(), kCannotOpen, place_);
     }
     run(QStringLiteral("SET client_min_messages = error"));
     if (access == Access::read) {
@@ -127,7 +140,7 @@ void Database::connect(Access access) {
 void Database::openFile(Access access) {
   std::error_code error;
   if (access != Access::create && !std::filesystem::exists(place_.name, error)) {
-    throw ArchiveFailure(fmt::format("There is no archive {}.", place_.name));
+    throw ArchiveFailure(inEnglish("Importers", "There is no archive %1."), place_.name);
   }
   database_.setDatabaseName(QString::fromStdString(place_.name));
   database_.setConnectOptions(
@@ -135,7 +148,7 @@ void Database::openFile(Access access) {
           ? QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_BUSY_TIMEOUT=%1").arg(kPatienceMs)
           : QStringLiteral("QSQLITE_BUSY_TIMEOUT=%1").arg(kPatienceMs));
   if (!database_.open()) {
-    fail(database_.lastError(), fmt::format("The archive {} cannot be opened", place_.words()));
+    fail(database_.lastError(), kCannotOpen, place_);
   }
 }
 
@@ -234,16 +247,8 @@ void Database::failed(const QSqlQuery& query) {
     QSqlQuery(database_).exec(QStringLiteral("ROLLBACK"));
   }
   fail(error,
-       access_ != Access::read && isForbidden(error, shared()) ? mayNotChange() : cannotUse());
-}
-
-std::string Database::cannotUse() const {
-  return fmt::format("The archive {} could not be used", place_.words());
-}
-
-std::string Database::mayNotChange() const {
-  return fmt::format("You may read the archive {} and not change it; ask whoever looks after it",
-                     place_.words());
+       access_ != Access::read && isForbidden(error, shared()) ? kMayNotChange : kCannotUse,
+       place_);
 }
 
 void Database::execute(QSqlQuery& query) {

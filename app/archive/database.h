@@ -52,8 +52,6 @@ private:
   void openFile(Access access);
   void finishCutWrite();
   [[noreturn]] void failed(const QSqlQuery& query);
-  [[nodiscard]] std::string cannotUse() const;
-  [[nodiscard]] std::string mayNotChange() const;
 
   ArchivePlace place_;
   Access access_;

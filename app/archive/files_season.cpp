@@ -78,7 +78,8 @@ FilesSeason seasonOfFiles(const std::vector<fs::path>& sources, const MakingSett
   std::set<std::string> seen;
   for (ReadFile& read : readAll(found.paths, settings, progress, cancel)) {
     if (!read.file) {
-      made.refused.push_back({read.job.path, read.file.error().sentence});
+      const ArchiveError& why = read.file.error();
+      made.refused.push_back({read.job.path, why.sentence, why.said});
     } else if (!seen.insert(read.file->sha256).second) {
       made.twice.push_back(read.job.path);
     } else {

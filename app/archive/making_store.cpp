@@ -5,8 +5,6 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-
 namespace afterbeat::archive {
 
 namespace {
@@ -21,7 +19,10 @@ Making makingFrom(const QSqlQuery& row) {
   if (auto profile = parseProfile(row.value(1).toString().toStdString())) {
     making.settings.figures.profile = std::move(*profile);
   } else {
-    throw ArchiveFailure("The archive holds a guideline that cannot be read: " + profile.error());
+    throw ArchiveFailure(
+        ArchiveError({phrase(inEnglish("Importers", "The archive holds a guideline that cannot be "
+                                                    "read.")),
+                      profile.error()}));
   }
   making.settings.figures.pauseThreshold = Duration{row.value(2).toLongLong()};
   making.settings.figures.windowEnd = row.value(3).toString() == text(name(WindowEnd::recordEnd))
@@ -82,9 +83,10 @@ std::vector<Making> makingsToCompute(Database& database) {
   for (const Making& making : makings) {
     if (making.inUse && making.definitions > kDefinitionsVersion) {
       throw ArchiveFailure(
-          fmt::format("The figures of this archive follow newer definitions (version {}, this "
-                      "program knows {}). Nothing was touched; use the newer program.",
-                      making.definitions, kDefinitionsVersion));
+          inEnglish("Importers",
+                    "The figures of this archive follow newer definitions (version %1, this "
+                    "program knows %2). Nothing was touched; use the newer program."),
+          making.definitions, kDefinitionsVersion);
     }
     if (making.inUse && making.definitions != kDefinitionsVersion) {
       storeMaking(database, making.settings);

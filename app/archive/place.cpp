@@ -7,7 +7,6 @@
 #include <cstdlib>
 #include <fstream>
 
-#include <fmt/format.h>
 
 namespace afterbeat::archive {
 
@@ -100,14 +99,17 @@ Expected<ArchivePlace> ArchivePlace::from(std::string_view typed) {
   if (typed.starts_with(kService)) {
     const std::string_view name = typed.substr(kService.size());
     if (!plainName(name)) {
-      return tl::unexpected(ArchiveError{fmt::format(
-          "“{}” is no name of a service: letters, digits, “_”, “-” and “.” only.", name)});
+      return tl::unexpected(ArchiveError(
+          inEnglish("Importers",
+                    "“%1” is no name of a service: letters, digits, “_”, “-” and “.” only."),
+          name));
     }
     return ArchivePlace{true, std::string(name)};
   }
   if (typed.empty()) {
     return tl::unexpected(
-        ArchiveError{"No archive was named. Name a file, or service:NAME for a shared one."});
+        ArchiveError(inEnglish(
+            "Importers", "No archive was named. Name a file, or service:NAME for a shared one.")));
   }
   return ArchivePlace{false, std::string(typed)};
 }
@@ -148,10 +150,11 @@ Expected<std::optional<ServiceFacts>> serviceIn(std::string_view fileText,
     } else if (key == "sslmode") {
       keepFirst(facts.sslMode, value);
     } else if (key == "password") {
-      return tl::unexpected(ArchiveError{fmt::format(
-          "The service “{}” holds a password. Take it out and put it into PostgreSQL's password "
-          "file (~/.pgpass), which only you can read.",
-          name)});
+      return tl::unexpected(ArchiveError(
+          inEnglish("Importers",
+                    "The service “%1” holds a password. Take it out and put it into PostgreSQL's "
+                    "password file (~/.pgpass), which only you can read."),
+          name));
     }
   }
   if (!found) {

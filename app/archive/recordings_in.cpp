@@ -4,13 +4,15 @@
 
 #include <algorithm>
 
-#include <fmt/format.h>
-
 namespace afterbeat::archive {
 
 namespace {
 
 namespace fs = std::filesystem;
+
+void refuse(const fs::path& path, const ArchiveError& why, FoundRecordings& found) {
+  found.refused.push_back({path, why.sentence, why.said});
+}
 
 /// An archive keeps names as text, and would not find such a file again.
 void add(const fs::path& path, FoundRecordings& found) {
@@ -18,8 +20,10 @@ void add(const fs::path& path, FoundRecordings& found) {
   if (QString::fromUtf8(name).toUtf8() == name) {
     found.paths.push_back(path);
   } else {
-    found.refused.push_back(
-        {path, "Its name is not written in UTF-8; rename it and take it in again."});
+    refuse(path,
+           ArchiveError(inEnglish(
+               "Importers", "Its name is not written in UTF-8; rename it and take it in again.")),
+           found);
   }
 }
 
@@ -44,8 +48,10 @@ void addFolder(const fs::path& folder, const std::atomic<bool>* cancel, FoundRec
     }
   }
   if (error) {
-    found.refused.push_back(
-        {folder, fmt::format("This folder could not be looked through: {}.", error.message())});
+    refuse(folder,
+           ArchiveError(inEnglish("Importers", "This folder could not be looked through: %1."),
+                        error.message()),
+           found);
   }
   std::sort(found.paths.begin() + static_cast<std::ptrdiff_t>(first), found.paths.end());
 }

@@ -2,8 +2,6 @@
 
 #include "core/measures/figures.h"
 
-#include <fmt/format.h>
-
 namespace afterbeat::archive {
 
 namespace {
@@ -42,9 +40,10 @@ void nameMeasures(Database& database) {
 
 [[noreturn]] void refuseNewer(int found, int known) {
   throw ArchiveFailure(
-      fmt::format("This archive was changed by a newer Afterbeat (its tables have version {}, this "
-                  "program knows {}). Nothing was touched; use the newer program.",
-                  found, known));
+      inEnglish("Importers",
+                "This archive was changed by a newer Afterbeat (its tables have version %1, this "
+                "program knows %2). Nothing was touched; use the newer program."),
+      found, known);
 }
 
 // One row of `version` is one state of one record's file; `current` is the newest of its record.
@@ -101,7 +100,9 @@ int versionOf(Database& database) {
   const bool others = hasTable(database, "version") || hasTable(database, "record");
   if (!hasTable(database, "archive_schema")) {
     if (others) {
-      throw ArchiveFailure("This is no archive of Afterbeat: it holds tables of something else.");
+      throw ArchiveFailure(
+          inEnglish("Importers",
+                    "This is no archive of Afterbeat: it holds tables of something else."));
     }
     return 0;
   }
@@ -137,12 +138,16 @@ void requireVersion(Database& database) {
     refuseNewer(found, schemaVersion());
   }
   if (found < schemaVersion()) {
+    if (found == 0) {
+      throw ArchiveFailure(
+          inEnglish("Importers", "There is no archive of Afterbeat in this database yet."));
+    }
     throw ArchiveFailure(
-        found == 0 ? std::string("There is no archive of Afterbeat in this database yet.")
-                   : fmt::format("This archive was made by an older Afterbeat (its tables have "
-                                 "version {}, this program needs {}). Take a record in, which "
-                                 "brings it up to date, with the right to write.",
-                                 found, schemaVersion()));
+        inEnglish("Importers",
+                  "This archive was made by an older Afterbeat (its tables have version %1, this "
+                  "program needs %2). Take a record in, which brings it up to date, with the right "
+                  "to write."),
+        found, schemaVersion());
   }
 }
 

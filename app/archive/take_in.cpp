@@ -109,8 +109,8 @@ private:
     }
   }
 
-  void refuse(const fs::path& path, std::string sentence) {
-    report_.refused.push_back({path, std::move(sentence)});
+  void refuse(const fs::path& path, const ArchiveError& why) {
+    report_.refused.push_back({path, why.sentence, why.said});
   }
 
   std::vector<Job> findFiles() {
@@ -182,9 +182,11 @@ private:
       return readFile(job.path, settings_, false);
     }
     if (!job.kept) {
-      return tl::unexpected(ArchiveError{
-          sum.empty() ? "The file is gone, and its bytes are not in the archive."
-                      : "The file is another one now, and its old bytes are not in the archive."});
+      return tl::unexpected(ArchiveError(
+          sum.empty()
+              ? inEnglish("Importers", "The file is gone, and its bytes are not in the archive.")
+              : inEnglish("Importers", "The file is another one now, and its old bytes are not in "
+                                       "the archive.")));
     }
     const auto bytes = archive_.bytes(*job.kept);
     if (!bytes) {
@@ -236,11 +238,12 @@ private:
     }
     if (!result.file) {
       if (result.job.again()) {
-        report_.notComputed.push_back({path, result.file.error().sentence});
+        const ArchiveError& why = result.file.error();
+        report_.notComputed.push_back({path, why.sentence, why.said});
         return;
       }
       store.putRefused(path, result.sha256, result.file.error().sentence);
-      refuse(path, result.file.error().sentence);
+      refuse(path, result.file.error());
       return;
     }
     const Stored stored = store.put(*result.file);
@@ -289,7 +292,7 @@ Expected<TakeInReport> takeIn(const Archive& archive, const TakeInOrder& order,
   try {
     return TakeIn(archive, order, progress, cancel).run();
   } catch (const ArchiveFailure& failure) {
-    return tl::unexpected(ArchiveError{failure.what()});
+    return tl::unexpected(failure.error);
   }
 }
 

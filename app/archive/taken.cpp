@@ -30,20 +30,21 @@ bool isLog(const fs::path& path) {
   return ending != ".hea" && ending != ".csv" && ending != ".tsv" && ending != ".txt";
 }
 
-tl::unexpected<ArchiveError> failed(std::string sentence) {
-  return tl::unexpected(ArchiveError{std::move(sentence)});
+template <typename... Values>
+tl::unexpected<ArchiveError> failed(EnglishText text, const Values&... values) {
+  return tl::unexpected(ArchiveError(text, values...));
 }
 
 Expected<void> addFile(Sha256& sum, const fs::path& path) {
   auto source = openFile(path);
   if (!source) {
-    return failed(fmt::format("It cannot be read: {}.", source.error().what));
+    return failed(inEnglish("Importers", "It cannot be read: %1."), source.error().what);
   }
   std::string piece(1U << 20U, '\0');
   for (std::uint64_t at = 0;;) {
     const auto got = (*source)->read(at, piece);
     if (!got) {
-      return failed(fmt::format("It cannot be read: {}.", got.error().what));
+      return failed(inEnglish("Importers", "It cannot be read: %1."), got.error().what);
     }
     if (*got == 0) {
       return {};
@@ -104,14 +105,14 @@ Expected<TakenFile> fromLog(const Read& read, const std::vector<MakingSettings>&
   options.keepSamples = false;
   auto log = read(options);
   if (!log) {
-    return failed(sentence(log.error()));
+    return tl::unexpected(ArchiveError({phraseOf(log.error())}));
   }
   const auto needs = [&makings](const LogRecord& one) { return needsSamples(one.record, makings); };
   if (std::any_of(log->records.begin(), log->records.end(), needs)) {
     options.keepSamples = true;
     log = read(options);
     if (!log) {
-      return failed(sentence(log.error()));
+      return tl::unexpected(ArchiveError({phraseOf(log.error())}));
     }
   }
   TakenFile taken;
@@ -160,7 +161,7 @@ Expected<TakenFile> readFile(const fs::path& path, const std::vector<MakingSetti
   } else {
     auto imported = readAnySource(path);
     if (!imported) {
-      return failed(imported.error().sentence());
+      return tl::unexpected(ArchiveError(imported.error().said));
     }
     const auto sum = checksumOf(path);
     if (!sum) {
@@ -180,7 +181,7 @@ Expected<TakenFile> readFile(const fs::path& path, const std::vector<MakingSetti
     auto source = openFile(path);
     auto bytes = source ? readAll(**source, kLargest) : tl::unexpected(source.error());
     if (!bytes || sha256Hex(*bytes) != taken->sha256) {
-      return failed("It changed while it was read; take it in once more.");
+      return failed(inEnglish("Importers", "It changed while it was read; take it in once more."));
     }
     taken->bytes = std::move(*bytes);
   }

@@ -155,7 +155,7 @@ tl::expected<FigureSettings, std::string> settingsFrom(const SettingWords& words
   auto profile = parseProfile(*text);
   if (!profile) {
     return tl::unexpected(
-        fmt::format("The profile {} is not usable: {}", words.profile, profile.error()));
+        fmt::format("The profile {} is not usable: {}", words.profile, sentence(profile.error())));
   }
   if (builtInProfile(profile->id) != nullptr) {
     return tl::unexpected(fmt::format(

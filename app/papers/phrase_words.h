@@ -1,4 +1,4 @@
-/// What readers and importers say, in the language of the reader.
+/// What readers, importers and archives say, in the language of the reader.
 #pragma once
 
 #include <QString>

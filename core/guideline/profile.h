@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/record/entry.h"
+#include "core/record/phrase.h"
 
 #include <map>
 #include <optional>
@@ -78,8 +79,8 @@ struct Profile {
 [[nodiscard]] const Profile* builtInProfile(std::string_view id);
 
 /// Reads a profile from JSON (`resources/guidelines/README.md` describes it); the error is a
-/// sentence that names the key.
-[[nodiscard]] tl::expected<Profile, std::string> parseProfile(std::string_view json);
+/// sentence that names the key, to be translated at the edge (context "Importers").
+[[nodiscard]] tl::expected<Profile, Phrase> parseProfile(std::string_view json);
 
 /// The profile as JSON that `parseProfile` reads back to the same profile; a start for a file of
 /// one's own.

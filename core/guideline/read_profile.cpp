@@ -43,7 +43,8 @@ std::string listed(std::initializer_list<std::string_view> words) {
 /// return no longer matters.
 class ProfileReader {
 public:
-  [[nodiscard]] const std::string& error() const { return error_; }
+  /// Without parts: nothing is wrong.
+  [[nodiscard]] const Phrase& error() const { return error_; }
 
   Profile profile(const json& root) {
     Profile p;
@@ -53,7 +54,7 @@ public:
     p.id = text(root, "", "id");
     p.name = text(root, "", "name");
     for (const auto& [key, value] : root.items()) {
-      if (error_.empty()) {
+      if (error_.parts.empty()) {
         readKey(p, key, value);
       }
     }
@@ -61,9 +62,10 @@ public:
   }
 
 private:
-  void fail(std::string sentence) {
-    if (error_.empty()) {
-      error_ = std::move(sentence);
+  template <typename... Values>
+  void fail(EnglishText text, const Values&... values) {
+    if (error_.parts.empty()) {
+      error_ = phrase(text, values...);
     }
   }
 
@@ -96,7 +98,7 @@ private:
     } else if (key == "remarks") {
       p.remarks = remarks(value, key);
     } else {
-      fail(inQuotes(key) + " is not a key of a guideline profile.");
+      fail(inEnglish("Importers", "\"%1\" is not a key of a guideline profile."), key);
     }
   }
 
@@ -104,9 +106,12 @@ private:
     if (value.is_object()) {
       return true;
     }
-    fail(path.empty()
-             ? "A guideline profile must be one JSON object, in braces."
-             : inQuotes(path) + " must be an object, in braces, but is " + shown(value) + ".");
+    if (path.empty()) {
+      fail(inEnglish("Importers", "A guideline profile must be one JSON object, in braces."));
+    } else {
+      fail(inEnglish("Importers", "\"%1\" must be an object, in braces, but is %2."), path,
+           shown(value));
+    }
     return false;
   }
 
@@ -114,8 +119,8 @@ private:
                 std::initializer_list<std::string_view> known) {
     for (const auto& [key, value] : object.items()) {
       if (key != "comment" && std::find(known.begin(), known.end(), key) == known.end()) {
-        fail(inQuotes(join(path, key)) + " is not a known key; here there can be " + listed(known) +
-             ".");
+        fail(inEnglish("Importers", "\"%1\" is not a known key; here there can be %2."),
+             join(path, key), listed(known));
       }
     }
   }
@@ -123,13 +128,13 @@ private:
   std::string text(const json& object, std::string_view path, const char* key) {
     const auto found = object.find(key);
     if (found == object.end()) {
-      fail(inQuotes(join(path, key)) + " is missing.");
+      fail(inEnglish("Importers", "\"%1\" is missing."), join(path, key));
       return {};
     }
     const auto* words = found->get_ptr<const std::string*>();
     if (words == nullptr || words->find_first_not_of(" \t\r\n") == std::string::npos) {
-      fail(inQuotes(join(path, key)) + " must be a text with something in it, but is " +
-           shown(*found) + ".");
+      fail(inEnglish("Importers", "\"%1\" must be a text with something in it, but is %2."),
+           join(path, key), shown(*found));
       return {};
     }
     return *words;
@@ -138,17 +143,18 @@ private:
   double number(const json& object, std::string_view path, const char* key, int low, int high) {
     const auto found = object.find(key);
     if (found == object.end()) {
-      fail(inQuotes(join(path, key)) + " is missing.");
+      fail(inEnglish("Importers", "\"%1\" is missing."), join(path, key));
       return low;
     }
     if (!found->is_number()) {
-      fail(inQuotes(join(path, key)) + " must be a number, but is " + shown(*found) + ".");
+      fail(inEnglish("Importers", "\"%1\" must be a number, but is %2."), join(path, key),
+           shown(*found));
       return low;
     }
     const auto value = found->get<double>();
     if (!(value >= low && value <= high)) {
-      fail(inQuotes(join(path, key)) + " must be from " + shown(low) + " to " + shown(high) +
-           ", but is " + shown(*found) + ".");
+      fail(inEnglish("Importers", "\"%1\" must be from %2 to %3, but is %4."), join(path, key), low,
+           high, shown(*found));
       return low;
     }
     return value;
@@ -163,8 +169,9 @@ private:
     const auto mark = std::find_if(kMarks.begin(), kMarks.end(),
                                    [&](const auto& m) { return *found == json(m.first); });
     if (mark == kMarks.end()) {
-      fail(inQuotes(join(path, "mark")) + R"( must be "read", "secondary" or "memory", but is )" +
-           shown(*found) + ".");
+      fail(inEnglish("Importers",
+                     "\"%1\" must be \"read\", \"secondary\" or \"memory\", but is %2."),
+           join(path, "mark"), shown(*found));
       return c;
     }
     c.mark = mark->second;
@@ -182,7 +189,8 @@ private:
   Range range(const json& value, const std::string& path, int low, int high) {
     const Range r{number(value, path, "low", low, high), number(value, path, "high", low, high)};
     if (r.low > r.high) {
-      fail(inQuotes(join(path, "low")) + " is larger than " + inQuotes(join(path, "high")) + ".");
+      fail(inEnglish("Importers", "\"%1\" is larger than \"%2\"."), join(path, "low"),
+           join(path, "high"));
     }
     return r;
   }
@@ -219,8 +227,8 @@ private:
                                     [](char c) { return c == ':' || (c >= '0' && c <= '9'); });
     if (!digits || colon == std::string::npos || colon == 0 || colon + 1 == ratio.size() ||
         ratio.find(':', colon + 1) != std::string::npos) {
-      fail(inQuotes(join(path, "value")) + R"( must be two numbers like "30:2", but is )" +
-           shown(value.contains("value") ? value["value"] : json()) + ".");
+      fail(inEnglish("Importers", "\"%1\" must be two numbers like \"30:2\", but is %2."),
+           join(path, "value"), shown(value.contains("value") ? value["value"] : json()));
     }
     return {ratio, citation(value, path)};
   }
@@ -242,7 +250,8 @@ private:
   std::vector<Target<std::string>> remarks(const json& value, const std::string& path) {
     std::vector<Target<std::string>> list;
     if (!value.is_array()) {
-      fail(inQuotes(path) + " must be a list, in square brackets, but is " + shown(value) + ".");
+      fail(inEnglish("Importers", "\"%1\" must be a list, in square brackets, but is %2."), path,
+           shown(value));
       return list;
     }
     for (std::size_t i = 0; i < value.size(); ++i) {
@@ -256,7 +265,7 @@ private:
     return list;
   }
 
-  std::string error_;
+  Phrase error_;
 };
 
 /// Notices a key that stands twice in one object: JSON readers keep one of them silently, and a
@@ -290,26 +299,30 @@ std::size_t lineOf(std::string_view text, std::size_t byte) {
 
 } // namespace
 
-tl::expected<Profile, std::string> parseProfile(std::string_view text) {
+tl::expected<Profile, Phrase> parseProfile(std::string_view text) {
   if (text.size() > kLongestText) {
-    return tl::unexpected<std::string>("This is too long for a guideline profile.");
+    return tl::unexpected(
+        phrase(inEnglish("Importers", "This is too long for a guideline profile.")));
   }
   RepeatedKeys keys;
   json root;
   try {
     root = json::parse(text.begin(), text.end(), std::ref(keys));
   } catch (const json::parse_error& error) {
-    return tl::unexpected("This is not valid JSON, from line " +
-                          std::to_string(lineOf(text, error.byte)) + " on.");
+    return tl::unexpected(
+        phrase(inEnglish("Importers", "This is not valid JSON, from line %1 on."),
+               lineOf(text, error.byte)));
   } catch (const json::exception&) {
-    return tl::unexpected<std::string>("A number in this profile is too large.");
+    return tl::unexpected(
+        phrase(inEnglish("Importers", "A number in this profile is too large.")));
   }
   if (!keys.repeated.empty()) {
-    return tl::unexpected(inQuotes(keys.repeated) + " stands twice in the same braces.");
+    return tl::unexpected(phrase(
+        inEnglish("Importers", "\"%1\" stands twice in the same braces."), keys.repeated));
   }
   ProfileReader reader;
   Profile profile = reader.profile(root);
-  if (!reader.error().empty()) {
+  if (!reader.error().parts.empty()) {
     return tl::unexpected(reader.error());
   }
   return profile;

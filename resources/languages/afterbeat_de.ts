@@ -458,6 +458,170 @@
         <source>their times of day, as a date is not known</source>
         <translation>ihre Tageszeiten, da ein Datum nicht bekannt ist</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; is not a key of a guideline profile.</source>
+        <translation>„%1“ ist kein Schlüssel eines Leitlinienprofils.</translation>
+    </message>
+    <message>
+        <source>A guideline profile must be one JSON object, in braces.</source>
+        <translation>Ein Leitlinienprofil muss ein einziges JSON-Objekt in geschweiften Klammern sein.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be an object, in braces, but is %2.</source>
+        <translation>„%1“ muss ein Objekt in geschweiften Klammern sein, ist aber %2.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a known key; here there can be %2.</source>
+        <translation>„%1“ ist kein bekannter Schlüssel; hier können stehen: %2.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is missing.</source>
+        <translation>„%1“ fehlt.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be a text with something in it, but is %2.</source>
+        <translation>„%1“ muss ein Text sein, in dem etwas steht, ist aber %2.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be a number, but is %2.</source>
+        <translation>„%1“ muss eine Zahl sein, ist aber %2.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be from %2 to %3, but is %4.</source>
+        <translation>„%1“ muss zwischen %2 und %3 liegen, ist aber %4.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be &quot;read&quot;, &quot;secondary&quot; or &quot;memory&quot;, but is %2.</source>
+        <translation>„%1“ muss &quot;read&quot;, &quot;secondary&quot; oder &quot;memory&quot; sein, ist aber %2.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is larger than &quot;%2&quot;.</source>
+        <translation>„%1“ ist größer als „%2“.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be two numbers like &quot;30:2&quot;, but is %2.</source>
+        <translation>„%1“ muss aus zwei Zahlen bestehen wie &quot;30:2&quot;, ist aber %2.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; must be a list, in square brackets, but is %2.</source>
+        <translation>„%1“ muss eine Liste in eckigen Klammern sein, ist aber %2.</translation>
+    </message>
+    <message>
+        <source>This is too long for a guideline profile.</source>
+        <translation>Das ist zu lang für ein Leitlinienprofil.</translation>
+    </message>
+    <message>
+        <source>This is not valid JSON, from line %1 on.</source>
+        <translation>Ab Zeile %1 ist das kein gültiges JSON.</translation>
+    </message>
+    <message>
+        <source>A number in this profile is too large.</source>
+        <translation>Eine Zahl in diesem Profil ist zu groß.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; stands twice in the same braces.</source>
+        <translation>„%1“ steht zweimal in denselben Klammern.</translation>
+    </message>
+    <message>
+        <source>This record is not in the archive any more.</source>
+        <translation>Diese Aufzeichnung ist nicht mehr im Archiv.</translation>
+    </message>
+    <message>
+        <source>the database gave no reason</source>
+        <translation>die Datenbank nannte keinen Grund</translation>
+    </message>
+    <message>
+        <source>The archive %1 cannot be opened: %2.</source>
+        <translation>Das Archiv %1 lässt sich nicht öffnen: %2.</translation>
+    </message>
+    <message>
+        <source>The archive %1 could not be used: %2.</source>
+        <translation>Das Archiv %1 ließ sich nicht benutzen: %2.</translation>
+    </message>
+    <message>
+        <source>You may read the archive %1 and not change it; whoever looks after it can allow it. The database says: %2.</source>
+        <translation>Sie dürfen das Archiv %1 lesen, aber nicht ändern; wer es betreut, kann es Ihnen erlauben. Die Datenbank meldet: %2.</translation>
+    </message>
+    <message>
+        <source>There is no service file of PostgreSQL (~/.pg_service.conf).</source>
+        <translation>Es gibt keine Dienstdatei von PostgreSQL (~/.pg_service.conf).</translation>
+    </message>
+    <message>
+        <source>There is no service “%1” in PostgreSQL&apos;s service file (~/.pg_service.conf). Ask whoever looks after the shared archive for its lines.</source>
+        <translation>In der Dienstdatei von PostgreSQL (~/.pg_service.conf) gibt es keinen Dienst „%1“. Fragen Sie nach den Zeilen dafür, wer das gemeinsame Archiv betreut.</translation>
+    </message>
+    <message>
+        <source>Shared archives need the package libqt6sql6-psql.</source>
+        <translation>Gemeinsame Archive brauchen das Paket libqt6sql6-psql.</translation>
+    </message>
+    <message>
+        <source>Archives need the package libqt6sql6-sqlite.</source>
+        <translation>Archive brauchen das Paket libqt6sql6-sqlite.</translation>
+    </message>
+    <message>
+        <source>There is no archive %1.</source>
+        <translation>Es gibt kein Archiv %1.</translation>
+    </message>
+    <message>
+        <source>The archive holds a guideline that cannot be read.</source>
+        <translation>Das Archiv enthält eine Leitlinie, die sich nicht lesen lässt.</translation>
+    </message>
+    <message>
+        <source>The figures of this archive follow newer definitions (version %1, this program knows %2). Nothing was touched; use the newer program.</source>
+        <translation>Die Kennzahlen dieses Archivs folgen neueren Definitionen (Version %1, dieses Programm kennt %2). Nichts wurde angerührt; nehmen Sie das neuere Programm.</translation>
+    </message>
+    <message>
+        <source>“%1” is no name of a service: letters, digits, “_”, “-” and “.” only.</source>
+        <translation>„%1“ ist kein Name eines Dienstes: erlaubt sind nur Buchstaben, Ziffern, „_“, „-“ und „.“.</translation>
+    </message>
+    <message>
+        <source>No archive was named. Name a file, or service:NAME for a shared one.</source>
+        <translation>Es wurde kein Archiv genannt. Nennen Sie eine Datei oder service:NAME für ein gemeinsames.</translation>
+    </message>
+    <message>
+        <source>The service “%1” holds a password. Take it out and put it into PostgreSQL&apos;s password file (~/.pgpass), which only you can read.</source>
+        <translation>Der Dienst „%1“ enthält ein Kennwort. Nehmen Sie es heraus und schreiben Sie es in die Kennwortdatei von PostgreSQL (~/.pgpass), die nur Sie lesen können.</translation>
+    </message>
+    <message>
+        <source>Its name is not written in UTF-8; rename it and take it in again.</source>
+        <translation>Ihr Name ist nicht in UTF-8 geschrieben; benennen Sie die Datei um und nehmen Sie sie noch einmal auf.</translation>
+    </message>
+    <message>
+        <source>This folder could not be looked through: %1.</source>
+        <translation>Dieser Ordner ließ sich nicht durchsehen: %1.</translation>
+    </message>
+    <message>
+        <source>This archive was changed by a newer Afterbeat (its tables have version %1, this program knows %2). Nothing was touched; use the newer program.</source>
+        <translation>Dieses Archiv hat ein neueres Afterbeat geändert (seine Tabellen haben Version %1, dieses Programm kennt %2). Nichts wurde angerührt; nehmen Sie das neuere Programm.</translation>
+    </message>
+    <message>
+        <source>This is no archive of Afterbeat: it holds tables of something else.</source>
+        <translation>Das ist kein Archiv von Afterbeat: Es enthält Tabellen von etwas anderem.</translation>
+    </message>
+    <message>
+        <source>There is no archive of Afterbeat in this database yet.</source>
+        <translation>In dieser Datenbank gibt es noch kein Archiv von Afterbeat.</translation>
+    </message>
+    <message>
+        <source>This archive was made by an older Afterbeat (its tables have version %1, this program needs %2). Take a record in, which brings it up to date, with the right to write.</source>
+        <translation>Dieses Archiv stammt von einem älteren Afterbeat (seine Tabellen haben Version %1, dieses Programm braucht %2). Nehmen Sie mit dem Recht zu schreiben eine Aufzeichnung auf, das bringt es auf den neuen Stand.</translation>
+    </message>
+    <message>
+        <source>The file is gone, and its bytes are not in the archive.</source>
+        <translation>Die Datei ist nicht mehr da, und ihre Bytes sind nicht im Archiv.</translation>
+    </message>
+    <message>
+        <source>The file is another one now, and its old bytes are not in the archive.</source>
+        <translation>Die Datei ist jetzt eine andere, und ihre alten Bytes sind nicht im Archiv.</translation>
+    </message>
+    <message>
+        <source>It cannot be read: %1.</source>
+        <translation>Sie lässt sich nicht lesen: %1.</translation>
+    </message>
+    <message>
+        <source>It changed while it was read; take it in once more.</source>
+        <translation>Sie änderte sich, während sie gelesen wurde; nehmen Sie sie noch einmal auf.</translation>
+    </message>
 </context>
 <context>
     <name>Measures</name>

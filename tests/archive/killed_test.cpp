@@ -175,7 +175,7 @@ TEST(CutWrites, AreUndoneByWhoOnlyReads) {
       }
       fs::copy_file(folder / "season.afterbeat", copy);
       fs::copy_file(folder / "season.afterbeat-journal", copy.string() + "-journal");
-      throw ArchiveFailure("enough");
+      throw ArchiveFailure(inEnglish("Importers", "enough"));
     }),
                  ArchiveFailure);
   }

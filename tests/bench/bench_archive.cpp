@@ -44,7 +44,7 @@ double peakMib() {
 template <typename T>
 T must(Expected<T> value) {
   if (!value) {
-    throw ArchiveFailure(value.error().sentence);
+    throw ArchiveFailure(value.error());
   }
   return std::move(*value);
 }

@@ -1,5 +1,6 @@
 #include "app/window/compare/chart_view.h"
 
+#include "app/window/compare/archive_words.h"
 #include "app/papers/said.h"
 #include "app/window/compare/chart_canvas.h"
 #include "app/window/compare/season_table_model.h"
@@ -64,7 +65,7 @@ ChartMade make(const Season& season, const Chosen& chosen, const std::optional<S
       made.refusal = papers::said(afterbeat::words(chart.error()), words());
     }
   } catch (const archive::ArchiveFailure& failure) {
-    made.refusal = QString::fromUtf8(failure.what());
+    made.refusal = archiveWords(failure.error);
   }
   return made;
 }

@@ -1,5 +1,6 @@
 #include "app/window/compare/figures_moved.h"
 
+#include "app/window/compare/archive_words.h"
 #include "app/window/compare/beside_words.h"
 #include "app/window/compare/season_desk.h"
 #include "app/window/finding/list_text.h"
@@ -125,7 +126,7 @@ TableRow rowOf(const archive::Moved& one, const QString& name, const QString& ch
 MovedFound findMoved(const archive::ArchivePlace& place, const SharedSource& source) {
   MovedFound found;
   const auto failed = [&found](const archive::ArchiveError& error) {
-    found.sentence = QString::fromStdString(error.sentence);
+    found.sentence = archiveWords(error);
     found.content.rows.clear();
     return found;
   };

@@ -1,5 +1,6 @@
 #include "app/window/compare/report_writing.h"
 
+#include "app/window/compare/archive_words.h"
 #include "app/archive/pseudonym_secret.h"
 #include "app/papers/season/report_page.h"
 #include "app/papers/season/report_pdf.h"
@@ -71,7 +72,7 @@ QString writeReport(const ReportOrder& order, const QString& path) {
       return tr("The report was not written: %1.").arg(file.errorString());
     }
   } catch (const archive::ArchiveFailure& failure) {
-    return QString::fromUtf8(failure.what());
+    return archiveWords(failure.error);
   }
   return {};
 }

@@ -1,5 +1,6 @@
 #include "app/window/compare/season_desk.h"
 
+#include "app/window/compare/archive_words.h"
 #include "app/window/look/figure_words.h"
 #include "app/window/session/session.h"
 
@@ -60,7 +61,7 @@ Arranged arrangeNow(const SharedSource& source, const Filter& filter, const Orde
                       [&](std::uint32_t place) { return !hasValue(season, place, order); }));
   } catch (const archive::ArchiveFailure& failure) {
     // The archive is gone: nothing is shown rather than half of it.
-    all.trouble = QString::fromUtf8(failure.what());
+    all.trouble = archiveWords(failure.error);
     all.columns.clear();
     all.chosen.clear();
   }

@@ -1,5 +1,6 @@
 #include "app/window/compare/season_source.h"
 
+#include "app/window/compare/archive_words.h"
 #include "app/archive/files_season.h"
 
 #include <QCoreApplication>
@@ -25,7 +26,7 @@ QString pathWords(const std::filesystem::path& path) {
 }
 
 QString sentence(const archive::ArchiveError& error) {
-  return QString::fromStdString(error.sentence);
+  return archiveWords(error);
 }
 
 class FilesSource final : public SeasonSource {

@@ -1,5 +1,6 @@
 #include "app/window/compare/season_ways.h"
 
+#include "app/window/compare/archive_words.h"
 #include "app/window/compare/season_desk.h"
 #include "app/window/look/look.h"
 #include "app/window/look/remembered.h"
@@ -105,7 +106,7 @@ void SeasonWays::refreshRecent() {
 void SeasonWays::openTyped(const QString& typed) {
   const auto place = archive::ArchivePlace::from(typed.toStdString());
   if (!place) {
-    emit said(QString::fromStdString(place.error().sentence));
+    emit said(archiveWords(place.error()));
     return;
   }
   desk_.openArchive(*place);
@@ -184,7 +185,7 @@ void SeasonWays::showBroken() {
   for (const archive::RefusedFile& file : desk_.source()->refused()) {
     auto* item =
         new QTreeWidgetItem(list, {QString::fromStdU16String(file.path.filename().u16string()),
-                                   QString::fromStdString(file.sentence)});
+                                   archiveWords(file)});
     item->setToolTip(0, QString::fromStdU16String(file.path.u16string()));
   }
   list->resizeColumnToContents(0);

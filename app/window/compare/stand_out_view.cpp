@@ -1,5 +1,6 @@
 #include "app/window/compare/stand_out_view.h"
 
+#include "app/window/compare/archive_words.h"
 #include "app/papers/said.h"
 #include "app/window/compare/season_table_model.h"
 #include "app/window/look/figure_words.h"
@@ -75,7 +76,7 @@ StandOutView::Found StandOutView::find(const SharedSource& source, const Chosen&
       found.lines.push_back(std::move(line));
     }
   } catch (const archive::ArchiveFailure& failure) {
-    found.refusal = QString::fromUtf8(failure.what());
+    found.refusal = archiveWords(failure.error);
   }
   return found;
 }

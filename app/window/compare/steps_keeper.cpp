@@ -1,5 +1,6 @@
 #include "app/window/compare/steps_keeper.h"
 
+#include "app/window/compare/archive_words.h"
 #include "app/window/look/remembered.h"
 
 #include <algorithm>
@@ -39,10 +40,6 @@ void apply(std::vector<MarkedStep>& steps, const MarkedStep& step, bool adds) {
   if (adds) {
     steps.push_back(step);
   }
-}
-
-QString words(const archive::ArchiveError& error) {
-  return QString::fromStdString(error.sentence);
 }
 
 } // namespace
@@ -102,7 +99,7 @@ void StepsKeeper::answered(const Answer& answer) {
     mayWrite_ = answer.mayWrite;
   } else {
     emit failed(
-        tr("The marks in the archive could not be read. %1").arg(words(answer.marks.error())));
+        tr("The marks in the archive could not be read. %1").arg(archiveWords(answer.marks.error())));
   }
   show();
 }
@@ -133,7 +130,7 @@ void StepsKeeper::written(const Change& change, const Marks& marks, const QStrin
     emit failed((change.adds ? tr("The mark could not be put into the archive; it is kept for you "
                                   "alone. %1")
                              : tr("The mark could not be taken out of the archive. %1"))
-                    .arg(words(marks.error())));
+                    .arg(archiveWords(marks.error())));
   }
   if (key != key_) {
     return;

@@ -1,5 +1,6 @@
 #include "app/window/settings/figure_settings_actions.h"
 
+#include "app/papers/phrase_words.h"
 #include "app/window/look/look.h"
 #include "app/window/look/remembered.h"
 #include "app/window/session/session.h"
@@ -187,7 +188,7 @@ bool FigureSettingsActions::useProfileFile(const QString& path, QString* error) 
   const auto profile = parseProfile(file.readAll().toStdString());
   if (!profile) {
     *error = tr("The profile could not be used: %1 The figures stay as they were.")
-                 .arg(QString::fromStdString(profile.error()));
+                 .arg(papers::phraseWords(profile.error().parts));
     return false;
   }
   if (builtInProfile(profile->id) == nullptr) {

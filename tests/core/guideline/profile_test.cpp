@@ -126,7 +126,7 @@ TEST_P(BuiltIn, ClaimsNoReadingOfWhatWasNotRead) {
 TEST_P(BuiltIn, SurvivesWritingAndReading) {
   const std::string written = profileJson(profile());
   const auto again = parseProfile(written);
-  ASSERT_TRUE(again) << again.error();
+  ASSERT_TRUE(again) << sentence(again.error());
   EXPECT_EQ(profileJson(*again), written);
   EXPECT_EQ(again->remarks.size(), profile().remarks.size());
   EXPECT_EQ(again->depth.size(), 3U);
@@ -143,7 +143,7 @@ TEST_P(BuiltIn, IsWrittenAsItStandsInItsFile) {
 
 TEST(OwnProfile, NeedsOnlyIdAndName) {
   const auto p = parseProfile(R"({"id":"a","name":"b"})");
-  ASSERT_TRUE(p) << p.error();
+  ASSERT_TRUE(p) << sentence(p.error());
   EXPECT_FALSE(p->ratePerMin);
   EXPECT_FALSE(p->pauseLimit);
   EXPECT_TRUE(p->depth.empty());
@@ -154,7 +154,7 @@ TEST(OwnProfile, NeedsOnlyIdAndName) {
 TEST(OwnProfile, WithoutMarkIsFromMemory) {
   const auto p = parseProfile(
       R"({"id":"a","name":"b","pause_limit_s":{"value":7.5,"source":"own","comment":[1]}})");
-  ASSERT_TRUE(p) << p.error();
+  ASSERT_TRUE(p) << sentence(p.error());
   EXPECT_EQ(p->pauseLimit->value, 7.5);
   EXPECT_EQ(p->pauseLimit->source.mark, SourceMark::memory);
 }
@@ -166,7 +166,7 @@ TEST(OwnProfile, IsExplainedByAnExampleThatCanBeRead) {
   const std::string all = text.str();
   const auto begin = all.find("```json\n") + 8;
   const auto p = parseProfile(std::string_view(all).substr(begin, all.find("```", begin) - begin));
-  ASSERT_TRUE(p) << p.error();
+  ASSERT_TRUE(p) << sentence(p.error());
   EXPECT_EQ(p->id, "lake-town-2026");
   EXPECT_EQ(p->ratePerMin->value.low, 105);
   EXPECT_EQ(p->ratePerMin->source.mark, SourceMark::read);
@@ -183,7 +183,7 @@ class WrongProfile : public testing::TestWithParam<Wrong> {};
 TEST_P(WrongProfile, IsRefusedWithASentenceThatNamesTheKey) {
   const auto p = parseProfile(R"({"id":"a","name":"b",)" + std::string(GetParam().inside) + "}");
   ASSERT_FALSE(p);
-  EXPECT_EQ(p.error(), GetParam().sentence);
+  EXPECT_EQ(sentence(p.error()), GetParam().sentence);
 }
 
 INSTANTIATE_TEST_SUITE_P(
@@ -235,13 +235,13 @@ INSTANTIATE_TEST_SUITE_P(
         Wrong{"\n\"remarks\":[,]", "This is not valid JSON, from line 2 on."}));
 
 TEST(OwnProfile, ThatIsNoProfileAtAllIsRefused) {
-  EXPECT_EQ(parseProfile("[]").error(), "A guideline profile must be one JSON object, in braces.");
-  EXPECT_EQ(parseProfile("").error(), "This is not valid JSON, from line 1 on.");
-  EXPECT_EQ(parseProfile("{}").error(), R"("id" is missing.)");
-  EXPECT_EQ(parseProfile(R"({"id":7,"name":"b"})").error(),
+  EXPECT_EQ(sentence(parseProfile("[]").error()), "A guideline profile must be one JSON object, in braces.");
+  EXPECT_EQ(sentence(parseProfile("").error()), "This is not valid JSON, from line 1 on.");
+  EXPECT_EQ(sentence(parseProfile("{}").error()), R"("id" is missing.)");
+  EXPECT_EQ(sentence(parseProfile(R"({"id":7,"name":"b"})").error()),
             R"("id" must be a text with something in it, but is 7.)");
-  EXPECT_EQ(parseProfile("{\"id\":\"\xff\"}").error(), "This is not valid JSON, from line 1 on.");
-  EXPECT_EQ(parseProfile(std::string(2 << 20, ' ')).error(),
+  EXPECT_EQ(sentence(parseProfile("{\"id\":\"\xff\"}").error()), "This is not valid JSON, from line 1 on.");
+  EXPECT_EQ(sentence(parseProfile(std::string(2 << 20, ' ')).error()),
             "This is too long for a guideline profile.");
   EXPECT_FALSE(parseProfile(std::string(100'000, '[')));
 }
