@@ -37,7 +37,7 @@ void makeArchive(const ArchivePlace& place, const samples::SeasonPlan& plan,
   const samples::MadeSeason made(plan);
   const Season season = made.season();
   if (const auto archive = Archive::openOrCreate(place); !archive) {
-    throw ArchiveFailure(archive.error().sentence);
+    throw ArchiveFailure(archive.error());
   }
   Database database(place, Access::write);
   std::vector<Making> makings;
