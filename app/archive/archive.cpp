@@ -198,8 +198,7 @@ Expected<KeptFile> Archive::file(std::int64_t number) const {
   return with(place_, Access::read, [number](Database& database) {
     QSqlQuery row = database.run(kKept + QStringLiteral("WHERE v.id = ?"), {qlonglong{number}});
     if (!row.next()) {
-      throw ArchiveFailure(
-          inEnglish("Importers", "This record is not in the archive any more."));
+      throw ArchiveFailure(inEnglish("Importers", "This record is not in the archive any more."));
     }
     return keptFrom(row);
   });

@@ -47,8 +47,7 @@ std::string reason(const QSqlError& error) {
   throw ArchiveFailure(what, place.words(), reason(error));
 }
 
-constexpr EnglishText kCannotOpen =
-    inEnglish("Importers", "The archive %1 cannot be opened: %2.");
+constexpr EnglishText kCannotOpen = inEnglish("Importers", "The archive %1 cannot be opened: %2.");
 constexpr EnglishText kCannotUse = inEnglish("Importers", "The archive %1 could not be used: %2.");
 constexpr EnglishText kMayNotChange =
     inEnglish("Importers", "You may read the archive %1 and not change it; whoever looks after it "
@@ -75,11 +74,11 @@ ServiceFacts lookUp(const std::string& service) {
     throw ArchiveFailure(
         inEnglish("Importers", "There is no service file of PostgreSQL (~/.pg_service.conf)."));
   }
-  throw ArchiveFailure(
-      inEnglish("Importers", "There is no service “%1” in PostgreSQL's service file "
-                             "(~/.pg_service.conf). Ask whoever looks after the shared archive "
-                             "for its lines."),
-      service);
+  throw ArchiveFailure(inEnglish("Importers",
+                                 "There is no service “%1” in PostgreSQL's service file "
+                                 "(~/.pg_service.conf). Ask whoever looks after the shared archive "
+                                 "for its lines."),
+                       service);
 }
 
 } // namespace
@@ -109,9 +108,8 @@ Database::~Database() {
 void Database::connect(Access access) {
   if (!database_.isValid()) {
     throw ArchiveFailure(
-        place_.shared
-            ? inEnglish("Importers", "Shared archives need the package libqt6sql6-psql.")
-            : inEnglish("Importers", "Archives need the package libqt6sql6-sqlite."));
+        place_.shared ? inEnglish("Importers", "Shared archives need the package libqt6sql6-psql.")
+                      : inEnglish("Importers", "Archives need the package libqt6sql6-sqlite."));
   }
   if (place_.shared) {
     database_.setConnectOptions(QString::fromStdString(
@@ -246,8 +244,7 @@ void Database::failed(const QSqlQuery& query) {
     inTransaction_ = false;
     QSqlQuery(database_).exec(QStringLiteral("ROLLBACK"));
   }
-  fail(error,
-       access_ != Access::read && isForbidden(error, shared()) ? kMayNotChange : kCannotUse,
+  fail(error, access_ != Access::read && isForbidden(error, shared()) ? kMayNotChange : kCannotUse,
        place_);
 }
 

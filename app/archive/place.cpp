@@ -7,7 +7,6 @@
 #include <cstdlib>
 #include <fstream>
 
-
 namespace afterbeat::archive {
 
 namespace {
@@ -107,9 +106,8 @@ Expected<ArchivePlace> ArchivePlace::from(std::string_view typed) {
     return ArchivePlace{true, std::string(name)};
   }
   if (typed.empty()) {
-    return tl::unexpected(
-        ArchiveError(inEnglish(
-            "Importers", "No archive was named. Name a file, or service:NAME for a shared one.")));
+    return tl::unexpected(ArchiveError(inEnglish(
+        "Importers", "No archive was named. Name a file, or service:NAME for a shared one.")));
   }
   return ArchivePlace{false, std::string(typed)};
 }

@@ -100,9 +100,8 @@ int versionOf(Database& database) {
   const bool others = hasTable(database, "version") || hasTable(database, "record");
   if (!hasTable(database, "archive_schema")) {
     if (others) {
-      throw ArchiveFailure(
-          inEnglish("Importers",
-                    "This is no archive of Afterbeat: it holds tables of something else."));
+      throw ArchiveFailure(inEnglish(
+          "Importers", "This is no archive of Afterbeat: it holds tables of something else."));
     }
     return 0;
   }

@@ -309,16 +309,14 @@ tl::expected<Profile, Phrase> parseProfile(std::string_view text) {
   try {
     root = json::parse(text.begin(), text.end(), std::ref(keys));
   } catch (const json::parse_error& error) {
-    return tl::unexpected(
-        phrase(inEnglish("Importers", "This is not valid JSON, from line %1 on."),
-               lineOf(text, error.byte)));
+    return tl::unexpected(phrase(inEnglish("Importers", "This is not valid JSON, from line %1 on."),
+                                 lineOf(text, error.byte)));
   } catch (const json::exception&) {
-    return tl::unexpected(
-        phrase(inEnglish("Importers", "A number in this profile is too large.")));
+    return tl::unexpected(phrase(inEnglish("Importers", "A number in this profile is too large.")));
   }
   if (!keys.repeated.empty()) {
-    return tl::unexpected(phrase(
-        inEnglish("Importers", "\"%1\" stands twice in the same braces."), keys.repeated));
+    return tl::unexpected(
+        phrase(inEnglish("Importers", "\"%1\" stands twice in the same braces."), keys.repeated));
   }
   ProfileReader reader;
   Profile profile = reader.profile(root);

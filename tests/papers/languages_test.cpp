@@ -98,8 +98,8 @@ TEST(Languages, EveryWordIsTranslated) {
   ASSERT_TRUE(QFile::copy(root + "/resources/languages/afterbeat_de.ts", copy));
   QProcess process;
   process.start(QStringLiteral(AFTERBEAT_LUPDATE),
-                {"-silent", "-I", root, root + "/core", root + "/importers", root + "/app/archive", root + "/app/papers",
-                 root + "/app/window", "-no-obsolete", "-tr-function-alias",
+                {"-silent", "-I", root, root + "/core", root + "/importers", root + "/app/archive",
+                 root + "/app/papers", root + "/app/window", "-no-obsolete", "-tr-function-alias",
                  "QT_TRANSLATE_NOOP+=inEnglish", "-ts", copy, "-locations", "none"});
   ASSERT_TRUE(process.waitForFinished(120'000));
   ASSERT_EQ(process.exitCode(), 0);

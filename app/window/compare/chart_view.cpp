@@ -1,7 +1,7 @@
 #include "app/window/compare/chart_view.h"
 
-#include "app/window/compare/archive_words.h"
 #include "app/papers/said.h"
+#include "app/window/compare/archive_words.h"
 #include "app/window/compare/chart_canvas.h"
 #include "app/window/compare/season_table_model.h"
 #include "app/window/look/figure_words.h"

@@ -1,11 +1,11 @@
 #include "app/window/compare/report_writing.h"
 
-#include "app/window/compare/archive_words.h"
 #include "app/archive/pseudonym_secret.h"
 #include "app/papers/season/report_page.h"
 #include "app/papers/season/report_pdf.h"
 #include "app/papers/season/season_csv.h"
 #include "app/papers/season/without_identity.h"
+#include "app/window/compare/archive_words.h"
 
 #include <QCoreApplication>
 #include <QFileInfo>

@@ -1,7 +1,7 @@
 #include "app/window/compare/season_source.h"
 
-#include "app/window/compare/archive_words.h"
 #include "app/archive/files_season.h"
+#include "app/window/compare/archive_words.h"
 
 #include <QCoreApplication>
 #include <QDir>

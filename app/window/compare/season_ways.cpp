@@ -183,9 +183,8 @@ void SeasonWays::showBroken() {
   list->setRootIsDecorated(false);
   list->setWordWrap(true);
   for (const archive::RefusedFile& file : desk_.source()->refused()) {
-    auto* item =
-        new QTreeWidgetItem(list, {QString::fromStdU16String(file.path.filename().u16string()),
-                                   archiveWords(file)});
+    auto* item = new QTreeWidgetItem(
+        list, {QString::fromStdU16String(file.path.filename().u16string()), archiveWords(file)});
     item->setToolTip(0, QString::fromStdU16String(file.path.u16string()));
   }
   list->resizeColumnToContents(0);

@@ -98,8 +98,8 @@ void StepsKeeper::answered(const Answer& answer) {
     shared_ = *answer.marks;
     mayWrite_ = answer.mayWrite;
   } else {
-    emit failed(
-        tr("The marks in the archive could not be read. %1").arg(archiveWords(answer.marks.error())));
+    emit failed(tr("The marks in the archive could not be read. %1")
+                    .arg(archiveWords(answer.marks.error())));
   }
   show();
 }

@@ -235,12 +235,14 @@ INSTANTIATE_TEST_SUITE_P(
         Wrong{"\n\"remarks\":[,]", "This is not valid JSON, from line 2 on."}));
 
 TEST(OwnProfile, ThatIsNoProfileAtAllIsRefused) {
-  EXPECT_EQ(sentence(parseProfile("[]").error()), "A guideline profile must be one JSON object, in braces.");
+  EXPECT_EQ(sentence(parseProfile("[]").error()),
+            "A guideline profile must be one JSON object, in braces.");
   EXPECT_EQ(sentence(parseProfile("").error()), "This is not valid JSON, from line 1 on.");
   EXPECT_EQ(sentence(parseProfile("{}").error()), R"("id" is missing.)");
   EXPECT_EQ(sentence(parseProfile(R"({"id":7,"name":"b"})").error()),
             R"("id" must be a text with something in it, but is 7.)");
-  EXPECT_EQ(sentence(parseProfile("{\"id\":\"\xff\"}").error()), "This is not valid JSON, from line 1 on.");
+  EXPECT_EQ(sentence(parseProfile("{\"id\":\"\xff\"}").error()),
+            "This is not valid JSON, from line 1 on.");
   EXPECT_EQ(sentence(parseProfile(std::string(2 << 20, ' ')).error()),
             "This is too long for a guideline profile.");
   EXPECT_FALSE(parseProfile(std::string(100'000, '[')));
