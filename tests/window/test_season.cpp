@@ -405,6 +405,30 @@ TEST_F(SeasonTest, EveryFigureShowsItsDefinitionWithItsSource) {
   EXPECT_TRUE(compare_->overTime()->sentences().contains("Definition: "));
 }
 
+TEST_F(SeasonTest, WhatTheyAreSortedByIsTheFirstOfTheFigures) {
+  writeSeason(6);
+  openFolder();
+  const SeasonTableModel* lines = compare_->table()->lines();
+  const auto firstFigure = [lines] {
+    int column = 0;
+    while (!lines->sorts(column) || std::holds_alternative<Fact>(*lines->sorts(column))) {
+      ++column;
+    }
+    return std::get<MeasureId>(*lines->sorts(column));
+  };
+  const int columns = lines->columnCount();
+  EXPECT_EQ(firstFigure(), SeasonDesk::usualColumns().front());
+  desk_.setOrder({MeasureId::compressionRate, true});
+  ASSERT_TRUE(QTest::qWaitFor([this] { return !desk_.arranging(); }, kPatience));
+  EXPECT_EQ(firstFigure(), MeasureId::compressionRate);
+  EXPECT_EQ(lines->columnCount(), columns + 1);
+  // A usual one stays where it is.
+  desk_.setOrder({MeasureId::longestPause, true});
+  ASSERT_TRUE(QTest::qWaitFor([this] { return !desk_.arranging(); }, kPatience));
+  EXPECT_EQ(firstFigure(), SeasonDesk::usualColumns().front());
+  EXPECT_EQ(lines->columnCount(), columns);
+}
+
 TEST_F(SeasonTest, AHundredThousandRecordsFetchOnlyWhatIsSeen) {
   samples::SeasonPlan plan;
   plan.records = 100'000;
