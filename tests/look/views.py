@@ -110,10 +110,10 @@ def _season(records, folder):
             (f"compare-{records}-worth-a-look", ["do Shift+F9"])]
 
 
-# All of them side by side; of forty the window says how many may be.
+# All of them side by side; with fewer than two the window asks which ones, of forty it says how many may be.
 def _beside(records):
-    return [(f"compare-{records}-beside", ["do Shift+F4", "press Ctrl+A", "do Shift+C"]
-             + (["await BesideCanvas" if records <= 8 else "await NoticeBar"]))]
+    came = [] if records < 2 else ["await BesideCanvas" if records <= 8 else "await NoticeBar"]
+    return [(f"compare-{records}-beside", ["do Shift+F4", "press Ctrl+A", "do Shift+C"] + came)]
 
 
 COMPARE = [
@@ -124,7 +124,7 @@ COMPARE = [
     ("compare-two-drills-long-rows", ["do Shift+L"]),
     ("compare-eight", ["start {scratch}/eight", "await FolderPage"]),
     ("compare-eight-beside", ["do Shift+C", "await BesideCanvas"]),
-] + _season(0, "season-0") + _season(1, "season-1") + _season(4, "season-4") + _beside(4) + _season(40, "season-40") + _beside(40) + [
+] + [view for n in (0, 1, 4, 40) for view in _season(n, f"season-{n}") + _beside(n)] + [
     ("compare-mark", ["do Shift+F7", "do Shift+T"]),
     ("compare-unreadable", ["do Shift+W"]),
     ("compare-report", ["do Shift+Q"]),
@@ -152,6 +152,7 @@ MANY_CHOSEN = [
     ("compare-100000-all-again", ["do Shift+U", "season"]),
     ("compare-100000-spread-by-team", ["do Shift+F6", "focus Apart by", "press Down", "season"]),
     ("compare-100000-spread-by-quarter", ["focus Apart by", "press Down", "season"]),
+    ("compare-100000-spread-by-the-last-quarter", ["focus Device on to first shock by quarter (rescues)", "press End"]),
     ("compare-100000-spread-of-all", ["focus Apart by", "press Down", "season"]),
     ("compare-100000-spread-of-another-figure", ["focus Figure"] + ["press Down"] * 4 + ["season"]),
     ("compare-100000-weeks", ["do Shift+F7", "focus A point is", "press Down", "season"]),

@@ -14,6 +14,8 @@
 #include <QFile>
 #include <QHeaderView>
 #include <QLineEdit>
+#include <QPaintEvent>
+#include <QScrollArea>
 #include <QScrollBar>
 #include <QSemaphore>
 #include <QTest>
@@ -23,6 +25,18 @@ namespace afterbeat::window {
 namespace {
 
 constexpr std::size_t kRecords = 1000;
+
+/// What of a widget was asked to be painted.
+class PaintedPart : public QObject {
+public:
+  bool eventFilter(QObject*, QEvent* event) override {
+    if (event->type() == QEvent::Paint) {
+      part |= static_cast<QPaintEvent*>(event)->rect();
+    }
+    return false;
+  }
+  QRect part;
+};
 
 class LatestTest : public WindowTest {
 protected:
@@ -292,6 +306,44 @@ TEST_F(LatestTest, ManyLanesScrollInsteadOfHidingEachOther) {
   EXPECT_GT(canvas->height(), lanes * 3 * canvas->fontMetrics().height());
   // The lanes fill it: nothing of the chart was laid out for less.
   EXPECT_GT(canvas->placeOf(canvas->chart()->points.size() - 1)->y(), canvas->height() * 0.7);
+  // The axis lies at the lower edge of what is in view, wherever that is, as it lies in its place.
+  auto* scroll = qobject_cast<QScrollArea*>(canvas->parentWidget()->parentWidget());
+  ASSERT_NE(scroll, nullptr);
+  const auto lowest = [&](int lines) {
+    QWidget* port = scroll->viewport();
+    return port->grab({0, port->height() - lines, port->width(), lines}).toImage();
+  };
+  QScrollBar* bar = scroll->verticalScrollBar();
+  const int lines = 3 * canvas->fontMetrics().height() / 2;
+  const QImage before = lowest(lines);
+  bar->setValue(bar->maximum() / 3);
+  EXPECT_EQ(lowest(lines), before);
+  // Nothing under it is pointed at.
+  const auto pointsAt = [&](int from, int to) {
+    int pointed = 0;
+    for (int y = from; y < to; y += 4) {
+      for (int x = 0; x < canvas->width(); x += 4) {
+        QTest::mouseMove(canvas, canvas->mapFrom(scroll->viewport(), QPoint(x, y)));
+        pointed += canvas->cursor().shape() == Qt::ArrowCursor ? 0 : 1;
+      }
+    }
+    return pointed;
+  };
+  EXPECT_EQ(pointsAt(around - lines, around), 0);
+  EXPECT_GT(pointsAt(around - 3 * lines, around - 2 * lines), 0);
+  // What a little scrolling leaves on the screen is painted anew as well.
+  QCoreApplication::processEvents();
+  PaintedPart seen;
+  canvas->installEventFilter(&seen);
+  bar->setValue(bar->value() + 5);
+  QCoreApplication::processEvents();
+  EXPECT_GE(seen.part.height(), around);
+  canvas->removeEventFilter(&seen);
+  // In its own place there is more below it, and a line at the edge of the first view is a lane's.
+  bar->setValue(bar->maximum());
+  EXPECT_NE(lowest(lines), before);
+  bar->setValue(0);
+  EXPECT_EQ(lowest(lines), before);
   // A point that the keyboard comes to is brought into view.
   QTest::keyClick(canvas, Qt::Key_End);
   ASSERT_TRUE(canvas->current());

@@ -32,6 +32,7 @@ public:
     const QRectF& area = layout_.area;
     layout_.plot =
         QRectF(area.left(), y_, area.width(), std::max(4 * size(), area.bottom() - foot - y_));
+    layout_.axisHeight = axisHeight();
     placeGutters();
     placeTicks();
     placeChartLabels(chart_, lettering_, layout_);

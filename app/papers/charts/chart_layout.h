@@ -48,6 +48,8 @@ struct ChartLayout {
   QRectF area, plot;
   TickedAxis x, y;
   double size = 10, radius = 3;
+  /// Of the words under the plot.
+  double axisHeight = 0;
   std::vector<ChartText> texts;
   std::vector<QRectF> markFrames;
   std::vector<PlacedKey> keys;

@@ -127,6 +127,13 @@ QRectF ChartPlaced::plot() const {
   return layout_->plot;
 }
 
+QRectF ChartPlaced::axis() const {
+  // With its line.
+  const double top = layout_->plot.bottom() - 0.1 * layout_->size;
+  return {layout_->area.left(), top, layout_->area.width(),
+          layout_->plot.bottom() + layout_->axisHeight - top};
+}
+
 bool ChartPlaced::crowded() const {
   return !layout_->amounts.empty();
 }

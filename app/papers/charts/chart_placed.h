@@ -42,6 +42,8 @@ public:
   /// The place in the season of the first record a hit stands for; empty: none.
   [[nodiscard]] std::optional<std::uint32_t> record(const ChartHit& hit) const;
   [[nodiscard]] QRectF plot() const;
+  /// The axis under the plot with its words, as wide as the area.
+  [[nodiscard]] QRectF axis() const;
   /// Amounts are drawn instead of points.
   [[nodiscard]] bool crowded() const;
   /// Every text in reading order with what it is, a line each; for tests.

@@ -51,7 +51,6 @@ void ChartCanvas::show(std::shared_ptr<const papers::Chart> chart) {
 }
 
 void ChartCanvas::layOut() {
-  kept_ = {};
   placed_.reset();
   // This may make the canvas higher at once.
   askForHeight();
@@ -59,6 +58,11 @@ void ChartCanvas::layOut() {
   if (chart_ && area.width() > 50 && area.height() > 50) {
     placed_ = std::make_unique<papers::ChartPlaced>(chart_, area, lookFor(palette(), font()));
   }
+  repaintAll();
+}
+
+void ChartCanvas::repaintAll() {
+  kept_ = {};
   update();
 }
 
@@ -77,6 +81,25 @@ void ChartCanvas::askForHeight() {
 void ChartCanvas::setRoom(int height) {
   room_ = height;
   askForHeight();
+  repaintAll();
+}
+
+int ChartCanvas::axisRaised() const {
+  const QRect seen = visibleRegion().boundingRect();
+  if (!placed_ || seen.isEmpty() || height() <= room_) {
+    return 0;
+  }
+  return std::max(0, placed_->axis().toAlignedRect().bottom() - seen.bottom());
+}
+
+QRect ChartCanvas::raisedAxis() const {
+  const int by = axisRaised();
+  return by > 0 ? placed_->axis().toAlignedRect().translated(0, -by) : QRect();
+}
+
+std::vector<papers::ChartHit> ChartCanvas::under(const QPointF& place) const {
+  return placed_ && !raisedAxis().contains(place.toPoint()) ? placed_->at(place, kReach)
+                                                            : std::vector<papers::ChartHit>();
 }
 
 bool ChartCanvas::bars() const {
@@ -222,22 +245,39 @@ bool ChartCanvas::event(QEvent* event) {
   return QWidget::event(event);
 }
 
-void ChartCanvas::paintEvent(QPaintEvent*) {
+QPixmap ChartCanvas::painted(const QRect& part) const {
+  const double ratio = devicePixelRatioF();
+  QPixmap picture(part.size() * ratio);
+  picture.setDevicePixelRatio(ratio);
+  picture.fill(lookFor(palette(), font()).paper);
+  QPainter inside(&picture);
+  inside.setRenderHint(QPainter::Antialiasing);
+  inside.translate(-part.topLeft());
+  placed_->paint(inside);
+  return picture;
+}
+
+void ChartCanvas::keep(const QRect& part) {
+  keptOf_ = part;
+  kept_ = painted(part);
+  if (const int by = axisRaised(); by > 0) {
+    const QRect axis = placed_->axis().toAlignedRect();
+    QPainter over(&kept_);
+    over.drawPixmap(axis.topLeft() - QPoint(0, by) - part.topLeft(), painted(axis));
+  }
+}
+
+void ChartCanvas::paintEvent(QPaintEvent* event) {
   QPainter painter(this);
   if (!placed_) {
     return;
   }
-  const double ratio = devicePixelRatioF();
-  if (kept_.isNull()) {
-    kept_ = QPixmap(size() * ratio);
-    kept_.setDevicePixelRatio(ratio);
-    kept_.fill(lookFor(palette(), font()).paper);
-    QPainter inside(&kept_);
-    inside.setRenderHint(QPainter::Antialiasing);
-    placed_->paint(inside);
+  if (kept_.isNull() || !keptOf_.contains(event->rect())) {
+    keep(event->rect() | visibleRegion().boundingRect());
   }
-  painter.drawPixmap(0, 0, kept_);
+  painter.drawPixmap(keptOf_.topLeft(), kept_);
   painter.setRenderHint(QPainter::Antialiasing);
+  painter.setClipRegion(QRegion(rect()) - raisedAxis());
   std::vector<papers::ChartHit> lit;
   if (!pointed_.empty()) {
     lit.push_back(pointed_.front());
@@ -246,6 +286,7 @@ void ChartCanvas::paintEvent(QPaintEvent*) {
     lit.push_back(*there);
   }
   placed_->paintHighlight(painter, lit);
+  painter.setClipping(false);
   if (hasFocus()) {
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(Look::of(palette(), font()).accent, 1));
@@ -256,6 +297,12 @@ void ChartCanvas::paintEvent(QPaintEvent*) {
 void ChartCanvas::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   layOut();
+}
+
+/// Scrolled.
+void ChartCanvas::moveEvent(QMoveEvent* event) {
+  QWidget::moveEvent(event);
+  repaintAll();
 }
 
 void ChartCanvas::changeEvent(QEvent* event) {
@@ -303,13 +350,13 @@ void ChartCanvas::keyPressEvent(QKeyEvent* event) {
 }
 
 void ChartCanvas::mouseMoveEvent(QMouseEvent* event) {
-  pointed_ = placed_ ? placed_->at(event->position(), kReach) : std::vector<papers::ChartHit>();
+  pointed_ = under(event->position());
   setCursor(pointed_.empty() ? Qt::ArrowCursor : Qt::PointingHandCursor);
   update();
 }
 
 void ChartCanvas::mousePressEvent(QMouseEvent* event) {
-  pointed_ = placed_ ? placed_->at(event->position(), kReach) : std::vector<papers::ChartHit>();
+  pointed_ = under(event->position());
   pressed_.reset();
   if (!pointed_.empty() && event->button() == Qt::LeftButton) {
     pressed_ = pointed_.front().index;
@@ -319,8 +366,7 @@ void ChartCanvas::mousePressEvent(QMouseEvent* event) {
 
 /// Opens where the button went down and came up over the same thing.
 void ChartCanvas::mouseReleaseEvent(QMouseEvent* event) {
-  const auto now =
-      placed_ ? placed_->at(event->position(), kReach) : std::vector<papers::ChartHit>();
+  const auto now = under(event->position());
   if (pressed_ && !now.empty() && now.front().index == *pressed_) {
     if (const auto record = placed_->record(now.front())) {
       emit wanted(*record);

@@ -15,7 +15,7 @@ namespace afterbeat::window {
 
 /// Left and Right go from point to point, Up and Down to the next lane's or bar's; Enter, or a
 /// click, opens the record under it. Many lanes or bars make it higher than its room, which
-/// scrolls.
+/// scrolls; the axis stays in view.
 class ChartCanvas final : public QWidget, public Described {
   Q_OBJECT
 
@@ -45,6 +45,7 @@ protected:
   bool event(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
+  void moveEvent(QMoveEvent* event) override;
   void changeEvent(QEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
@@ -57,6 +58,15 @@ protected:
 private:
   void layOut();
   void askForHeight();
+  void repaintAll();
+  [[nodiscard]] QPixmap painted(const QRect& part) const;
+  /// Paints `part` ahead.
+  void keep(const QRect& part);
+  /// How far the axis is moved up to be in view.
+  [[nodiscard]] int axisRaised() const;
+  /// Where it is painted then; empty where it lies anyway.
+  [[nodiscard]] QRect raisedAxis() const;
+  [[nodiscard]] std::vector<papers::ChartHit> under(const QPointF& place) const;
   [[nodiscard]] bool bars() const;
   [[nodiscard]] std::size_t count() const;
   [[nodiscard]] std::optional<papers::ChartHit> hit(std::size_t index) const;
@@ -68,7 +78,9 @@ private:
   std::shared_ptr<const papers::Chart> chart_;
   std::unique_ptr<papers::ChartPlaced> placed_;
   std::function<QString(std::uint32_t)> names_;
+  /// What is in view, painted: a chart of many lanes is higher than a picture may be.
   QPixmap kept_;
+  QRect keptOf_;
   int room_ = 0;
   std::vector<papers::ChartHit> pointed_;
   std::optional<std::size_t> current_, pressed_;

@@ -21,8 +21,8 @@ namespace afterbeat::window {
 namespace {
 
 constexpr int kUnder = 108, kLeast = 160;
-/// So much around the point that a key leads to is in view as well.
-constexpr int kAround = 60;
+/// So many lines around the point that a key leads to are in view as well: the axis takes three.
+constexpr int kAround = 5;
 /// The number of "kind not stated" in a chooser.
 constexpr int kNotStated = 9;
 
@@ -125,7 +125,8 @@ ChartView::ChartView(SeasonDesk& desk, const QString& name, QWidget* parent)
   connect(canvas_, &ChartCanvas::currentChanged, around, [this, around] {
     const auto at = canvas_->current() ? canvas_->placeOf(*canvas_->current()) : std::nullopt;
     if (at) {
-      around->ensureVisible(at->toPoint().x(), at->toPoint().y(), 0, kAround);
+      around->ensureVisible(at->toPoint().x(), at->toPoint().y(), 0,
+                            kAround * canvas_->fontMetrics().height());
     }
   });
   canvas_->setNames([this](std::uint32_t place) {

@@ -143,14 +143,15 @@ void SeasonTableModel::arrange() {
   add(Fact::team);
   add(Fact::kind);
   const auto& usual = SeasonDesk::usualColumns();
-  for (const MeasureId id : usual) {
-    add(id);
-  }
-  add(Fact::longestPauseCause);
+  // What they are sorted by is in view.
   if (const auto* id = std::get_if<MeasureId>(&desk_.order().by);
       id && std::find(usual.begin(), usual.end(), *id) == usual.end()) {
     add(*id);
   }
+  for (const MeasureId one : usual) {
+    add(one);
+  }
+  add(Fact::longestPauseCause);
   add(Fact::file);
   endResetModel();
 }

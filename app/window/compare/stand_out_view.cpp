@@ -11,12 +11,32 @@
 
 #include <QHeaderView>
 #include <QLabel>
+#include <QStyledItemDelegate>
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
 
 namespace afterbeat::window {
+
+namespace {
+
+/// The tree asks how high a line is as if its words were never broken to fit their column.
+class BrokenWords final : public QStyledItemDelegate {
+public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+  QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    QStyleOptionViewItem there = option;
+    if (const auto* tree = qobject_cast<const QTreeView*>(option.widget)) {
+      there.rect = {0, 0, tree->columnWidth(index.column()), 1};
+    }
+    // As wide as it wants to be: the first column is made to fit.
+    return {QStyledItemDelegate::sizeHint(option, index).width(),
+            QStyledItemDelegate::sizeHint(there, index).height()};
+  }
+};
+
+} // namespace
 
 StandOutView::StandOutView(SeasonDesk& desk, Session& session, QWidget* parent)
     : QWidget(parent), desk_(desk), session_(session), sentence_(new WrappedLabel(this)),
@@ -31,6 +51,10 @@ StandOutView::StandOutView(SeasonDesk& desk, Session& session, QWidget* parent)
   list_->setFrameShape(QFrame::NoFrame);
   list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
   list_->header()->setStretchLastSection(true);
+  auto* broken = new BrokenWords(list_);
+  list_->setItemDelegate(broken);
+  connect(list_->header(), &QHeaderView::sectionResized, broken,
+          [broken] { emit broken->sizeHintChanged({}); });
   auto* down = new QVBoxLayout(this);
   down->setContentsMargins(0, 0, 0, 0);
   down->setSpacing(0);

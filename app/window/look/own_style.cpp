@@ -68,4 +68,35 @@ void OwnStyle::drawComplexControl(ComplexControl control, const QStyleOptionComp
   painter->restore();
 }
 
+void OwnStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
+                           const QWidget* widget) const {
+  if (element == CE_ComboBoxLabel) {
+    if (const auto* box = qstyleoption_cast<const QStyleOptionComboBox*>(option)) {
+      QStyleOptionComboBox cut = *box;
+      const int room =
+          proxy()->subControlRect(CC_ComboBox, box, SC_ComboBoxEditField, widget).width() - 2;
+      cut.currentText = box->fontMetrics.elidedText(box->currentText, Qt::ElideRight, room);
+      QProxyStyle::drawControl(element, &cut, painter, widget);
+      return;
+    }
+  }
+  QProxyStyle::drawControl(element, option, painter, widget);
+}
+
+void OwnStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option,
+                             QPainter* painter, const QWidget* widget) const {
+  const auto* heading = element == PE_IndicatorHeaderArrow
+                            ? qstyleoption_cast<const QStyleOptionHeader*>(option)
+                            : nullptr;
+  if (heading == nullptr) {
+    QProxyStyle::drawPrimitive(element, option, painter, widget);
+    return;
+  }
+  QStyleOptionHeader turned = *heading;
+  turned.sortIndicator = heading->sortIndicator == QStyleOptionHeader::SortDown
+                             ? QStyleOptionHeader::SortUp
+                             : QStyleOptionHeader::SortDown;
+  QProxyStyle::drawPrimitive(element, &turned, painter, widget);
+}
+
 } // namespace afterbeat::window

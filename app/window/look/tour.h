@@ -23,10 +23,9 @@ class MainWindow;
 ///     figures KEY         the same, and wait for the figures to be computed again
 ///     click NAME          the button whose accessible name begins so
 ///     await CLASS         wait until a widget of that class is in view ("NoticeBar")
-///     season              wait until all records of a season are there, in their order, and what
-///     is in
-///                         view is made of them
-///     latest              wait until its latest records alone are in view
+///     season              wait until all records are there, in their order, and what is in view
+///                         is made of them
+///     latest              wait until the latest records alone are in view
 ///     press KEY           in the control that has the keyboard
 ///     focus NAME          give the keyboard to the control with that accessible name
 ///     menu N [M]          open the Nth menu, and in it the Mth submenu
