@@ -237,7 +237,7 @@ private:
 
   Exit write() {
     report_.language = QString::fromStdString(options_.language);
-    report_.profile = settings_.profile;
+    report_.figures = settings_;
     report_.withoutIdentity = options_.withoutIdentity;
     Filter filter;
     filter.words = options_.only;

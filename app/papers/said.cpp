@@ -85,6 +85,15 @@ QString definitionOf(MeasureId id, const Words& say) {
   return say(measureInfo(id).definition.data());
 }
 
+QString settingsOf(const FigureSettings& settings, const Words& say) {
+  return say(QT_TRANSLATE_NOOP("Papers", "Pauses longer than %1 s  ·  %2  ·  to the %3"))
+      .arg(say.plainNumber(seconds(settings.pauseThreshold)),
+           plainText(say(settings.profile.name.c_str()).toStdString()),
+           settings.windowEnd == WindowEnd::lastActivity
+               ? say(QT_TRANSLATE_NOOP("Papers", "last activity"))
+               : say(QT_TRANSLATE_NOOP("Papers", "end of the record")));
+}
+
 QString sourceOf(MeasureId id, const Words& say) {
   const MeasureInfo& info = measureInfo(id);
   // What has no source cannot have been read.

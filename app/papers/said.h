@@ -19,4 +19,8 @@ namespace afterbeat::papers {
 /// Where the definition comes from and how sure that is, in one sentence.
 [[nodiscard]] QString sourceOf(MeasureId id, const Words& say);
 
+/// What figures were computed with: "Pauses longer than 1.5 s · European guidelines 2021 · to the
+/// last activity".
+[[nodiscard]] QString settingsOf(const FigureSettings& settings, const Words& say);
+
 } // namespace afterbeat::papers

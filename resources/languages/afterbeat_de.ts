@@ -3523,6 +3523,22 @@
         <source>%1: %2 %3</source>
         <translation>%1: %2 %3</translation>
     </message>
+    <message>
+        <source>Pauses longer than %1 s  ·  %2  ·  to the %3</source>
+        <translation>Pausen über %1 s  ·  %2  ·  bis %3</translation>
+    </message>
+    <message>
+        <source>last activity</source>
+        <translation>zur letzten Maßnahme</translation>
+    </message>
+    <message>
+        <source>end of the record</source>
+        <translation>zum Ende der Aufzeichnung</translation>
+    </message>
+    <message>
+        <source>Figures computed with: %1.</source>
+        <translation>Kennzahlen berechnet mit: %1.</translation>
+    </message>
 </context>
 <context>
     <name>WaveMarks</name>
@@ -5362,7 +5378,7 @@
     </message>
     <message>
         <source>All figures of this archive were made in one way, with one version of the definitions: there is nothing to set against them.</source>
-        <translation>Alle Kennzahlen dieses Archivs sind auf eine Art gebildet, nach einer Version der Definitionen: Es gibt nichts, was ihnen gegenüberstünde.</translation>
+        <translation>Alle Kennzahlen dieses Archivs sind auf eine Art gebildet, nach einer Version der Definitionen: Es gibt nichts zu vergleichen.</translation>
     </message>
     <message>
         <source>The archive holds figures made in more than one way, and they are all the same.</source>
@@ -5591,8 +5607,8 @@
         <translation>%1 öffnen</translation>
     </message>
     <message>
-        <source>Or look at a whole season of them: where time is lost, whether it is getting better, and which record to look at next. Files are only read, never changed; an archive keeps their figures for the next time. They can also be dropped here.</source>
-        <translation>Oder sehen Sie eine ganze Saison an: wo Zeit verloren geht, ob es besser wird, und welche Aufzeichnung Sie als Nächstes ansehen sollten. Dateien werden nur gelesen, nie geändert; ein Archiv bewahrt ihre Kennzahlen für das nächste Mal. Sie können sie auch hierher ziehen.</translation>
+        <source>Or look at a whole season of them: where time is lost, whether it is getting better, and which record to look at next. Files are only read, never changed; an archive keeps their figures for the next time. Recordings and folders can also be dropped here.</source>
+        <translation>Oder sehen Sie eine ganze Saison an: wo Zeit verloren geht, ob es besser wird, und welche Aufzeichnung Sie als Nächstes ansehen sollten. Dateien werden nur gelesen, nie geändert; ein Archiv bewahrt ihre Kennzahlen für das nächste Mal. Aufzeichnungen und Ordner können Sie auch hierher ziehen.</translation>
     </message>
 </context>
 <context>
@@ -5903,18 +5919,6 @@
         <translation>Das Profil ist nicht brauchbar: %1 Die Zahlen bleiben, wie sie waren.</translation>
     </message>
     <message>
-        <source>Pauses longer than %1 s  ·  %2  ·  to the %3</source>
-        <translation>Pausen über %1 s  ·  %2  ·  bis %3</translation>
-    </message>
-    <message>
-        <source>last activity</source>
-        <translation>zur letzten Maßnahme</translation>
-    </message>
-    <message>
-        <source>end of the record</source>
-        <translation>zum Ende der Aufzeichnung</translation>
-    </message>
-    <message>
         <source>Your own profile</source>
         <translation>Eigenes Profil</translation>
     </message>
@@ -6134,6 +6138,10 @@
     <message>
         <source>The order and filter you chose take effect once all records are there.</source>
         <translation>Gewählte Sortierung und Filter gelten, sobald alle Aufzeichnungen da sind.</translation>
+    </message>
+    <message>
+        <source>This archive holds no figures with the settings below; these were computed with: %1.</source>
+        <translation>Dieses Archiv enthält keine Kennzahlen mit den unten genannten Einstellungen; diese wurden berechnet mit: %1.</translation>
     </message>
 </context>
 <context>

@@ -317,7 +317,7 @@ TEST_F(SeasonTest, AChartIsWrittenAsAPictureInThreeWays) {
 TEST_F(SeasonTest, TheReportIsWrittenForPaperForABrowserAndAsATable) {
   writeSeason(8);
   openFolder();
-  const ReportOrder order{desk_.source(), desk_.arranged().chosen, {}, defaultProfile(), "en"};
+  const ReportOrder order{desk_.source(), desk_.arranged().chosen, {}, "en"};
   for (const char* name : {"r.pdf", "r.html", "r.csv"}) {
     EXPECT_EQ(writeReport(order, folder_.filePath(name)), QString());
   }
@@ -330,6 +330,35 @@ TEST_F(SeasonTest, TheReportIsWrittenForPaperForABrowserAndAsATable) {
   ASSERT_TRUE(table.open(QIODevice::ReadOnly));
   EXPECT_EQ(table.readAll().count("\r\n"), 9);
   EXPECT_TRUE(writeReport(order, folder_.filePath("r.odt")).contains(".pdf, .html or .csv"));
+}
+
+TEST_F(SeasonTest, FiguresOfOtherSettingsThanTheWindowsAreNamed) {
+  writeSeason(6);
+  QTemporaryDir elsewhere;
+  const auto place = archive::ArchivePlace::from(elsewhere.filePath("season.sqlite").toStdString());
+  ASSERT_TRUE(place);
+  desk_.takeIn(*place, {folder_.path()});
+  settled();
+  EXPECT_TRUE(desk_.source()->asAsked());
+  EXPECT_FALSE(compare_->filter()->sentence().contains("computed with"));
+  FigureSettings other = window_.session().settings();
+  other.pauseThreshold = Duration{3'000'000};
+  window_.session().setSettings(other);
+  settled();
+  EXPECT_FALSE(desk_.source()->asAsked());
+  EXPECT_EQ(desk_.source()->settings().pauseThreshold, FigureSettings{}.pauseThreshold);
+  const QString sentence = compare_->filter()->sentence();
+  EXPECT_TRUE(sentence.contains("computed with: Pauses longer than 1.5 s"))
+      << sentence.toStdString();
+  // The report says what its figures are, not what the window is set to.
+  const ReportOrder order{desk_.source(), desk_.arranged().chosen, {}, "en"};
+  EXPECT_EQ(writeReport(order, folder_.filePath("r.html")), QString());
+  QFile page(folder_.filePath("r.html"));
+  ASSERT_TRUE(page.open(QIODevice::ReadOnly));
+  EXPECT_TRUE(page.readAll().contains("Figures computed with: Pauses longer than 1.5 s"));
+  window_.session().setSettings({});
+  settled();
+  EXPECT_TRUE(desk_.source()->asAsked());
 }
 
 TEST_F(SeasonTest, RecordingsAreTakenIntoAnArchiveThatIsFoundAgain) {

@@ -124,8 +124,8 @@ private:
                "after Holm (both from memory). Over time: longest run and crossings after "
                "Anhøj and Olesen, PLoS ONE 2014;9:e113825 (read in a secondary "
                "publication)."))
-        << say(QT_TRANSLATE_NOOP("Papers", "Targets: %1."))
-               .arg(plainText(say(settings_.profile.name.c_str()).toStdString()));
+        << say(QT_TRANSLATE_NOOP("Papers", "Figures computed with: %1."))
+               .arg(settingsOf(settings_.figures, report_.words));
     for (const MeasureId measure : reportMeasures()) {
       report_.method << say(QT_TRANSLATE_NOOP("Papers", "%1: %2 %3"))
                             .arg(titleOf(measure, report_.words),
@@ -262,7 +262,7 @@ private:
   }
 
   void addWorthALook(ReportSection& section, const Chosen& chosen, std::size_t most) const {
-    const std::vector<StandOut> found = worthALook(season_, chosen, settings_.profile);
+    const std::vector<StandOut> found = worthALook(season_, chosen, settings_.figures.profile);
     ReportList list;
     list.head = found.size() > most
                     ? say(QT_TRANSLATE_NOOP("Papers", "Worth a look: %1 of %2 that stand out"))
@@ -283,7 +283,7 @@ private:
     if (found.empty()) {
       list.lines << say(QT_TRANSLATE_NOOP("Papers", "No record stands out."));
     }
-    if (const auto usual = usualHere(season_, chosen, settings_.profile)) {
+    if (const auto usual = usualHere(season_, chosen, settings_.figures.profile)) {
       for (const Saying& saying : *usual) {
         list.lines << said(saying, report_.words);
       }

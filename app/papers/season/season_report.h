@@ -54,7 +54,8 @@ struct SeasonReport {
 struct ReportSettings {
   QString language = "en";
   std::vector<MarkedStep> steps;
-  Profile profile = defaultProfile();
+  /// What the figures were computed with.
+  FigureSettings figures;
   /// Said where identities were taken away.
   bool withoutIdentity = false;
   /// Sources that could not be read, and are in no figure.

@@ -107,9 +107,9 @@ void ComparePage::buildViews() {
   beside_ = new BesideView(session_, this);
   spread_ = new SpreadView(*desk_, this);
   overTime_ = new OverTimeView(*desk_, this);
-  report_ = new SaveReport(session_, *desk_, *overTime_, this);
+  report_ = new SaveReport(*desk_, *overTime_, this);
   stages_ = new StagesView(*desk_, this);
-  standOut_ = new StandOutView(*desk_, session_, this);
+  standOut_ = new StandOutView(*desk_, this);
   addView(table_, tr("Records"), tr("Show the &records"), Qt::SHIFT | Qt::Key_F4);
   addView(beside_, tr("Side by side"), tr("Show what lies si&de by side"), Qt::SHIFT | Qt::Key_F5);
   addView(spread_, tr("Spread"), tr("Show the s&pread of a figure"), Qt::SHIFT | Qt::Key_F6);

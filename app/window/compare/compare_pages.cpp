@@ -17,10 +17,10 @@ CompareEmpty::CompareEmpty(QAction* beside, const QList<QAction*>& ways,
   addSentence(tr("Lay two to eight recordings side by side: two drills of one evening, or the same "
                  "team a year apart. Choose their files, or mark them in the list of a folder."));
   column_->addWidget(buttonFor(beside, this), 0, Qt::AlignLeft);
-  addSentence(
-      tr("Or look at a whole season of them: where time is lost, whether it is getting "
-         "better, and which record to look at next. Files are only read, never changed; "
-         "an archive keeps their figures for the next time. They can also be dropped here."));
+  addSentence(tr("Or look at a whole season of them: where time is lost, whether it is getting "
+                 "better, and which record to look at next. Files are only read, never changed; "
+                 "an archive keeps their figures for the next time. Recordings "
+                 "and folders can also be dropped here."));
   for (QAction* way : ways) {
     column_->addWidget(buttonFor(way, this), 0, Qt::AlignLeft);
   }

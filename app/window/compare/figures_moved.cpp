@@ -169,7 +169,7 @@ MovedDialog::MovedDialog(QWidget* parent)
     : QDialog(parent), sentence_(new QLabel(this)), view_(new QTableView(this)),
       model_(new TableModel(this)) {
   setWindowTitle(tr("Figures that changed"));
-  resize(860, 480);
+  resize(480, 120);
   sentence_->setWordWrap(true);
   sentence_->setTextFormat(Qt::PlainText);
   sentence_->setText(tr("The archive is being asked…"));
@@ -214,6 +214,7 @@ void MovedDialog::tell(const MovedFound& found) {
   view_->horizontalHeader()->setResizeContentsPrecision(kMeasured);
   view_->resizeColumnsToContents();
   if (any) {
+    resize(860, 480);
     view_->setCurrentIndex(view_->model()->index(0, 0));
     view_->setFocus(Qt::OtherFocusReason);
   }

@@ -1,5 +1,6 @@
 #include "app/window/compare/filter_bar.h"
 
+#include "app/papers/said.h"
 #include "app/window/compare/season_table_model.h"
 #include "app/window/look/figure_words.h"
 #include "app/window/look/look.h"
@@ -311,6 +312,11 @@ QString FilterBar::sentence() const {
   }
   if (const std::size_t broken = desk_.source()->refused().size(); broken > 0) {
     parts << tr("Files that could not be read and are not among them: %1.").arg(number(broken));
+  }
+  if (all > 0 && !desk_.source()->asAsked()) {
+    parts << tr("This archive holds no figures with the settings below; these were computed with: "
+                "%1.")
+                 .arg(papers::settingsOf(desk_.source()->settings(), window::words()));
   }
   return parts.join(QLatin1Char(' '));
 }

@@ -38,7 +38,10 @@ QByteArray bytesFor(const ReportOrder& order, const QString& ending) {
   papers::ReportSettings settings;
   settings.language = order.language;
   settings.steps = hidden ? papers::withoutIdentity(order.steps) : order.steps;
-  settings.profile = hidden ? papers::withoutIdentity(order.profile) : order.profile;
+  settings.figures = order.source->settings();
+  if (hidden) {
+    settings.figures.profile = papers::withoutIdentity(std::move(settings.figures.profile));
+  }
   settings.withoutIdentity = hidden;
   settings.notRead = order.source->refused().size();
   const auto report = papers::makeSeasonReport(season, order.chosen, settings);

@@ -14,7 +14,6 @@ struct ReportOrder {
   SharedSource source;
   Chosen chosen;
   std::vector<MarkedStep> steps;
-  Profile profile;
   /// The language of the window: "en", "de".
   QString language;
   /// Given: without names, serials, ids, files and free text, with pseudonyms made with this

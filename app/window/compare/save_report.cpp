@@ -4,7 +4,6 @@
 #include "app/window/look/figure_words.h"
 #include "app/window/look/look.h"
 #include "app/window/look/remembered.h"
-#include "app/window/session/session.h"
 
 #include <QAction>
 #include <QCheckBox>
@@ -42,9 +41,8 @@ ReportDialog::ReportDialog(QWidget* parent)
   down->addWidget(buttons);
 }
 
-SaveReport::SaveReport(Session& session, SeasonDesk& desk, const OverTimeView& overTime,
-                       QWidget* window)
-    : QObject(window), session_(session), desk_(desk), overTime_(overTime), window_(window),
+SaveReport::SaveReport(SeasonDesk& desk, const OverTimeView& overTime, QWidget* window)
+    : QObject(window), desk_(desk), overTime_(overTime), window_(window),
       action_(new QAction(tr("Write a &comparison report…"), this)), writing_(*this) {
   action_->setShortcut(Qt::SHIFT | Qt::Key_Q);
   connect(action_, &QAction::triggered, this, &SaveReport::ask);
@@ -63,8 +61,7 @@ void SaveReport::ask() {
     return;
   }
   remembered::setFolder("export", QFileInfo(path).path());
-  write({desk_.arranged().source, desk_.arranged().chosen, overTime_.steps(),
-         session_.settings().profile, words().language()},
+  write({desk_.arranged().source, desk_.arranged().chosen, overTime_.steps(), words().language()},
         path, dialog.withoutIdentity()->isChecked());
 }
 

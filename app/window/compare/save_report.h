@@ -13,7 +13,6 @@ namespace afterbeat::window {
 
 class OverTimeView;
 class SeasonDesk;
-class Session;
 
 /// Asks what goes into the report.
 class ReportDialog final : public QDialog {
@@ -31,7 +30,7 @@ class SaveReport final : public QObject {
   Q_OBJECT
 
 public:
-  SaveReport(Session& session, SeasonDesk& desk, const OverTimeView& overTime, QWidget* window);
+  SaveReport(SeasonDesk& desk, const OverTimeView& overTime, QWidget* window);
   [[nodiscard]] QAction* action() const { return action_; }
 
 signals:
@@ -47,7 +46,6 @@ private:
   void ask();
   void write(const ReportOrder& order, const QString& path, bool withoutIdentity);
 
-  Session& session_;
   SeasonDesk& desk_;
   const OverTimeView& overTime_;
   QWidget* window_;

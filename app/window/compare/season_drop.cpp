@@ -19,11 +19,6 @@ struct Choice {
   std::function<void()> does;
 };
 
-bool isArchive(const QString& path) {
-  // As the dialog that asks for one names them.
-  return QFileInfo(path).suffix().compare(QLatin1String("sqlite"), Qt::CaseInsensitive) == 0;
-}
-
 } // namespace
 
 SeasonDrop::SeasonDrop(SeasonDesk& desk, QWidget* window)
@@ -32,7 +27,8 @@ SeasonDrop::SeasonDrop(SeasonDesk& desk, QWidget* window)
 void SeasonDrop::dropped(const QStringList& paths, const QPoint& at) {
   const bool filesAlone = std::all_of(paths.begin(), paths.end(),
                                       [](const QString& path) { return QFileInfo(path).isFile(); });
-  if (paths.size() == 1 && filesAlone && isArchive(paths.front())) {
+  if (paths.size() == 1 && filesAlone &&
+      archive::isDatabaseFile(QFileInfo(paths.front()).filesystemAbsoluteFilePath())) {
     emit archiveWanted(paths.front());
     return;
   }

@@ -31,10 +31,11 @@ QString sentence(const archive::ArchiveError& error) {
 
 class FilesSource final : public SeasonSource {
 public:
-  FilesSource(QStringList sources, archive::FilesSeason made)
+  FilesSource(QStringList sources, archive::FilesSeason made, const FigureSettings& settings)
       : sources_(std::move(sources)), paths_(std::move(made.paths)),
         sketches_(std::move(made.sketches)) {
     season_ = std::move(made.season);
+    settings_ = settings;
     refused_ = std::move(made.refused);
   }
   [[nodiscard]] QString name() const override {
@@ -64,12 +65,22 @@ private:
   std::vector<std::string> sketches_;
 };
 
+/// Which figures of an archive are shown.
+struct MakingShown {
+  /// 0: the archive has none in use.
+  std::int64_t id = 0;
+  FigureSettings settings;
+  bool asAsked = true;
+};
+
 class ArchiveSource final : public SeasonSource {
 public:
-  ArchiveSource(archive::Archive archive, Season season,
+  ArchiveSource(archive::Archive archive, Season season, const MakingShown& making,
                 std::vector<archive::RefusedFile> refusedFiles)
       : archive_(std::move(archive)) {
     season_ = std::move(season);
+    settings_ = making.settings;
+    asAsked_ = making.asAsked;
     refused_ = std::move(refusedFiles);
   }
   [[nodiscard]] QString name() const override {
@@ -105,10 +116,22 @@ private:
   archive::Archive archive_;
 };
 
-/// The making with the settings of the window, 0 where there is none.
-std::int64_t makingFor(const archive::Archive& archive, const FigureSettings& settings) {
-  const auto making = archive.makingWith({settings, DeriveMode::automatic});
-  return making && *making ? (*making)->id : 0;
+/// Those computed with the settings of the window; where there are none, the first in use.
+archive::Expected<MakingShown> makingFor(const archive::Archive& archive,
+                                         const FigureSettings& asked) {
+  const auto exact = archive.makingWith({asked, DeriveMode::automatic});
+  if (!exact) {
+    return tl::unexpected(exact.error());
+  }
+  if (*exact) {
+    return MakingShown{(*exact)->id, (*exact)->settings.figures, true};
+  }
+  return archive.makings().map([&asked](const std::vector<archive::Making>& all) {
+    // Those in use come first.
+    return all.empty() || !all.front().inUse
+               ? MakingShown{0, asked, true}
+               : MakingShown{all.front().id, all.front().settings.figures, false};
+  });
 }
 
 std::vector<std::filesystem::path> filePaths(const QStringList& sources) {
@@ -131,8 +154,10 @@ std::function<void(const archive::TakeInProgress&)> tellTo(SeasonWatch& watch) {
 tl::expected<SharedSource, QString> readFiles(const QStringList& sources,
                                               const FigureSettings& settings, SeasonWatch& watch) {
   return SharedSource(std::make_shared<FilesSource>(
-      sources, archive::seasonOfFiles(filePaths(sources), {settings, DeriveMode::automatic},
-                                      tellTo(watch), &watch.cancelled)));
+      sources,
+      archive::seasonOfFiles(filePaths(sources), {settings, DeriveMode::automatic}, tellTo(watch),
+                             &watch.cancelled),
+      settings));
 }
 
 tl::expected<SharedSource, QString> readArchive(const archive::ArchivePlace& place,
@@ -141,13 +166,14 @@ tl::expected<SharedSource, QString> readArchive(const archive::ArchivePlace& pla
   if (!archive) {
     return tl::unexpected(sentence(archive.error()));
   }
-  auto season = archive->season(makingFor(*archive, settings));
+  const auto making = makingFor(*archive, settings);
+  auto season = making ? archive->season(making->id) : tl::unexpected(making.error());
   if (!season) {
     return tl::unexpected(sentence(season.error()));
   }
   auto refused = archive->refused();
   return SharedSource(std::make_shared<ArchiveSource>(
-      *archive, std::move(*season),
+      *archive, std::move(*season), *making,
       refused ? std::move(*refused) : std::vector<archive::RefusedFile>()));
 }
 
@@ -157,12 +183,14 @@ std::optional<LatestOf> readLatest(const archive::ArchivePlace& place,
   if (!archive) {
     return std::nullopt;
   }
-  auto season = archive->latestSeason(kFirstPage, makingFor(*archive, settings));
+  const auto making = makingFor(*archive, settings);
+  auto season =
+      making ? archive->latestSeason(kFirstPage, making->id) : tl::unexpected(making.error());
   const auto all = archive->recordCount();
   if (!season || !all || *all <= season->records.size()) {
     return std::nullopt;
   }
-  return LatestOf{std::make_shared<ArchiveSource>(*archive, std::move(*season),
+  return LatestOf{std::make_shared<ArchiveSource>(*archive, std::move(*season), *making,
                                                   std::vector<archive::RefusedFile>()),
                   *all};
 }

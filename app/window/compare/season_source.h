@@ -31,6 +31,10 @@ public:
   /// Names it where things are remembered.
   [[nodiscard]] virtual QString key() const = 0;
   [[nodiscard]] const Season& season() const { return season_; }
+  /// What its figures were computed with.
+  [[nodiscard]] const FigureSettings& settings() const { return settings_; }
+  /// These are the settings that were asked for; an archive may hold figures under others alone.
+  [[nodiscard]] bool asAsked() const { return asAsked_; }
   /// What could not be read, and why. It is in no figure.
   [[nodiscard]] const std::vector<archive::RefusedFile>& refused() const { return refused_; }
   /// Small pictures of the rows, by place; those that have none are missing. May take milliseconds:
@@ -42,6 +46,8 @@ public:
 
 protected:
   Season season_;
+  FigureSettings settings_;
+  bool asAsked_ = true;
   std::vector<archive::RefusedFile> refused_;
 };
 

@@ -6,7 +6,6 @@
 #include "app/window/look/figure_words.h"
 #include "app/window/look/look.h"
 #include "app/window/look/wrapped_label.h"
-#include "app/window/session/session.h"
 #include "core/compare/stand_out.h"
 
 #include <QHeaderView>
@@ -38,9 +37,9 @@ public:
 
 } // namespace
 
-StandOutView::StandOutView(SeasonDesk& desk, Session& session, QWidget* parent)
-    : QWidget(parent), desk_(desk), session_(session), sentence_(new WrappedLabel(this)),
-      list_(new QTreeWidget(this)), work_(*this) {
+StandOutView::StandOutView(SeasonDesk& desk, QWidget* parent)
+    : QWidget(parent), desk_(desk), sentence_(new WrappedLabel(this)), list_(new QTreeWidget(this)),
+      work_(*this) {
   sentence_->setContentsMargins(16, 6, 16, 6);
   list_->setAccessibleName(tr("Records worth a look"));
   list_->setColumnCount(2);
@@ -67,8 +66,8 @@ StandOutView::StandOutView(SeasonDesk& desk, Session& session, QWidget* parent)
   connect(&desk_, &SeasonDesk::arrangedChanged, this, &StandOutView::refresh);
 }
 
-StandOutView::Found StandOutView::find(const SharedSource& source, const Chosen& chosen,
-                                       const Profile& profile) {
+StandOutView::Found StandOutView::find(const SharedSource& source, const Chosen& chosen) {
+  const Profile& profile = source->settings().profile;
   Found found;
   found.of = chosen.size();
   try {
@@ -111,8 +110,8 @@ void StandOutView::refresh() {
     return;
   }
   outdated_ = false;
-  work_.ask([source = desk_.arranged().source, chosen = desk_.arranged().chosen,
-             profile = session_.settings().profile] { return find(source, chosen, profile); },
+  work_.ask([source = desk_.arranged().source,
+             chosen = desk_.arranged().chosen] { return find(source, chosen); },
             [this](const Found& found) { deliver(found); });
 }
 

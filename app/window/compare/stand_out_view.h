@@ -10,8 +10,6 @@ class QTreeWidget;
 
 namespace afterbeat::window {
 
-class Session;
-
 /// Enter opens a record. No place and no team is named for what its records show.
 class StandOutView final : public QWidget {
   Q_OBJECT
@@ -20,7 +18,7 @@ public:
   /// More are counted, not listed.
   static constexpr std::size_t kMostShown = 200;
 
-  StandOutView(SeasonDesk& desk, Session& session, QWidget* parent = nullptr);
+  explicit StandOutView(SeasonDesk& desk, QWidget* parent = nullptr);
   [[nodiscard]] QTreeWidget* list() const { return list_; }
   [[nodiscard]] QString sentence() const;
   [[nodiscard]] bool upToDate() const { return !outdated_ && !work_.busy(); }
@@ -44,13 +42,11 @@ private:
     QStringList usual;
     QString refusal;
   };
-  [[nodiscard]] static Found find(const SharedSource& source, const Chosen& chosen,
-                                  const Profile& profile);
+  [[nodiscard]] static Found find(const SharedSource& source, const Chosen& chosen);
   void refresh();
   void deliver(const Found& found);
 
   SeasonDesk& desk_;
-  Session& session_;
   QLabel* sentence_;
   QTreeWidget* list_;
   bool outdated_ = true;

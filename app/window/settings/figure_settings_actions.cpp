@@ -1,6 +1,7 @@
 #include "app/window/settings/figure_settings_actions.h"
 
 #include "app/papers/phrase_words.h"
+#include "app/papers/said.h"
 #include "app/window/look/look.h"
 #include "app/window/look/remembered.h"
 #include "app/window/session/session.h"
@@ -223,12 +224,7 @@ void FigureSettingsActions::markChosen() {
 }
 
 QString FigureSettingsActions::asText() const {
-  const FigureSettings& settings = session_.settings();
-  return tr("Pauses longer than %1 s  ·  %2  ·  to the %3")
-      .arg(words().plainNumber(seconds(settings.pauseThreshold)),
-           words()(settings.profile.name.c_str()),
-           settings.windowEnd == WindowEnd::lastActivity ? tr("last activity")
-                                                         : tr("end of the record"));
+  return papers::settingsOf(session_.settings(), words());
 }
 
 } // namespace afterbeat::window
