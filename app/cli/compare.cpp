@@ -275,7 +275,7 @@ private:
                  seasonJson(season_, chosen, {settings_, options_.withoutIdentity, report_.notRead})
                      .dump());
     } else if (options_.report.empty() && options_.page.empty() && options_.pictures.empty()) {
-      fmt::print("{}", seasonText(season_, chosen, settings_.profile));
+      fmt::print("{}", seasonText(season_, chosen, settings_));
     }
   }
 

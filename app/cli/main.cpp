@@ -77,17 +77,22 @@ void addCompare(CLI::App& app, CompareOptions& options) {
   auto* command = app.add_subcommand(
       "compare",
       "Compare many records: where time is lost, whether it gets better, what to look at");
-  command->add_option("FILE", options.files, "Event logs, and folders of them");
-  command->add_option("--archive", options.archive, "An archive: a file, or service:NAME");
+  command->add_option("FILE", options.files,
+                      "Event logs, and folders of them; either these or --archive");
+  command->add_option("--archive", options.archive,
+                      "An archive: a file, or service:NAME. Its figures are read, not computed: "
+                      "one that holds none with these settings is refused");
   auto* csv = command->add_flag("--csv", options.csv, "Print a line of CSV for each record");
   command->add_flag("--json", options.json, "Print JSON")->excludes(csv);
-  command->add_option("--report", options.report, "Write the report, a PDF");
+  command->add_option("--report", options.report, "Write the report as PDF into this file");
   command->add_option("--page", options.page,
-                      "Write the report as one HTML file that opens without a network");
+                      "Write the report as HTML into this one file, which opens without a network");
   command->add_option("--pictures", options.pictures,
                       "Write each chart as SVG and PNG into this folder");
-  command->add_option("--only", options.only,
-                      "Take records that hold all of these words: site, team, kind, day, …");
+  command->add_option(
+      "--only", options.only,
+      "Take records that hold all of these words, or parts of words, in site, team, "
+      "kind, day, …: \"ferry drill 2026-03\"");
   command->add_option(
       "--step", options.steps,
       "Mark a day from which on something was new: 2026-04-01=WORDS; without one, the "
@@ -97,7 +102,8 @@ void addCompare(CLI::App& app, CompareOptions& options) {
                     "pseudonyms, days cut to months");
   command->add_option("--secret", options.secret,
                       "File of the secret that pseudonyms are made with (made if there is none): "
-                      "the same secret gives the same pseudonyms");
+                      "the same secret gives the same pseudonyms. Keep it private. Without it an "
+                      "archive's own secret is used; for files pseudonyms hold for one run");
   command->add_option("--paper", options.paper, "A4 or Letter")
       ->check(CLI::IsMember({"A4", "Letter"}))
       ->capture_default_str();

@@ -1,6 +1,7 @@
 #include "app/cli/season_text.h"
 
 #include "app/cli/command.h"
+#include "app/papers/said.h"
 #include "app/papers/season/season_report.h"
 #include "core/compare/stand_out.h"
 
@@ -150,7 +151,7 @@ std::string records(const Season& season, const Chosen& chosen) {
 
 } // namespace
 
-std::string seasonText(const Season& season, const Chosen& chosen, const Profile& profile) {
+std::string seasonText(const Season& season, const Chosen& chosen, const FigureSettings& settings) {
   std::string text;
   for (const KindCount& count : kindsOf(season, chosen)) {
     const Chosen one = ofKind(season, chosen, count.kind);
@@ -162,9 +163,14 @@ std::string seasonText(const Season& season, const Chosen& chosen, const Profile
     text += figures(season, one) + '\n' + bySite(season, one) + '\n';
     text += lines("Where the time goes", words(stages(season, one, StagesFrom::powerOn).value())) +
             '\n';
-    text += lookAt(season, one, profile) + '\n' + records(season, one);
+    text += lookAt(season, one, settings.profile) + '\n' + records(season, one);
   }
-  return text.empty() ? "There is no record to compare.\n" : text;
+  if (text.empty()) {
+    return "There is no record to compare.\n";
+  }
+  return text +
+         fmt::format("\nFigures computed with: {}.\n",
+                     forTerminal(papers::settingsOf(settings, papers::Words()).toStdString()));
 }
 
 } // namespace afterbeat::cli

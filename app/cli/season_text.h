@@ -2,15 +2,15 @@
 #pragma once
 
 #include "core/compare/season.h"
-#include "core/guideline/profile.h"
+#include "core/measures/figures.h"
 
 #include <string>
 
 namespace afterbeat::cli {
 
 /// Each kind for itself: its figures, its sites in the order of names, where the time goes, what is
-/// worth a look, and its records.
+/// worth a look, and its records; at the end what all of it was computed with.
 [[nodiscard]] std::string seasonText(const Season& season, const Chosen& chosen,
-                                     const Profile& profile);
+                                     const FigureSettings& settings);
 
 } // namespace afterbeat::cli

@@ -67,6 +67,8 @@ TEST(Compare, TextKeepsKindsApart) {
     return std::find(lines.begin(), lines.end(), line) - lines.begin();
   };
   const auto end = static_cast<std::ptrdiff_t>(lines.size());
+  EXPECT_EQ(lines.back(), "Figures computed with: Pauses longer than 1.5 s  ·  European guidelines "
+                          "2021  ·  to the last activity.");
   EXPECT_LT(at("RESCUES: 7  SYNTHETIC"), at("DRILLS (not real patients): 1  SYNTHETIC"));
   EXPECT_LT(at("DRILLS (not real patients): 1  SYNTHETIC"), end);
   EXPECT_LT(at("  Longest pause                middle 10.0 s of 7 (by chance 10.0 s to 10.0 s), "
