@@ -5,7 +5,6 @@
 #include "app/window/compare/beside_table.h"
 #include "app/window/compare/beside_words.h"
 #include "app/window/look/look.h"
-#include "app/window/look/wrapped_label.h"
 #include "app/window/session/session.h"
 
 #include <QAction>
@@ -35,7 +34,9 @@ constexpr int kNamesAcross = 4, kFew = 3, kRoom = 16;
 constexpr int kRowMinutes[] = {2, 6, 12, 30};
 
 QLabel* sentenceLabel(QWidget* parent) {
-  auto* label = new WrappedLabel(parent);
+  auto* label = new QLabel(parent);
+  label->setWordWrap(true);
+  label->setTextFormat(Qt::PlainText);
   label->setTextInteractionFlags(Qt::TextSelectableByMouse);
   return label;
 }

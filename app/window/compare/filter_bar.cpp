@@ -4,7 +4,6 @@
 #include "app/window/compare/season_table_model.h"
 #include "app/window/look/figure_words.h"
 #include "app/window/look/look.h"
-#include "app/window/look/wrapped_label.h"
 
 #include <QAction>
 #include <QComboBox>
@@ -51,8 +50,7 @@ FilterBar::FilterBar(SeasonDesk& desk, QWidget* parent)
       site_(chooser(tr("Site"))), team_(chooser(tr("Team"))), period_(chooser(tr("Period"))),
       shock_(chooser(tr("Had a shock"))), cause_(chooser(tr("Longest pause was"))),
       sortBy_(new QComboBox(this)), sortWords_(new QLabel(tr("Sort by"), this)),
-      direction_(new QToolButton(this)), sentence_(new WrappedLabel(this)),
-      typing_(new QTimer(this)) {
+      direction_(new QToolButton(this)), sentence_(new QLabel(this)), typing_(new QTimer(this)) {
   words_->setPlaceholderText(tr("Type to filter: site, team, file, day, cause…"));
   words_->setAccessibleName(tr("Type to filter the records"));
   words_->setClearButtonEnabled(true);
@@ -60,6 +58,8 @@ FilterBar::FilterBar(SeasonDesk& desk, QWidget* parent)
   sortBy_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   sortBy_->setMinimumContentsLength(18);
   direction_->setFocusPolicy(Qt::StrongFocus);
+  sentence_->setTextFormat(Qt::PlainText);
+  sentence_->setWordWrap(true);
   typing_->setSingleShot(true);
   typing_->setInterval(kTypingMs);
   auto* first = new QHBoxLayout;

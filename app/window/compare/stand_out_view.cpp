@@ -5,7 +5,6 @@
 #include "app/window/compare/season_table_model.h"
 #include "app/window/look/figure_words.h"
 #include "app/window/look/look.h"
-#include "app/window/look/wrapped_label.h"
 #include "core/compare/stand_out.h"
 
 #include <QHeaderView>
@@ -38,8 +37,10 @@ public:
 } // namespace
 
 StandOutView::StandOutView(SeasonDesk& desk, QWidget* parent)
-    : QWidget(parent), desk_(desk), sentence_(new WrappedLabel(this)), list_(new QTreeWidget(this)),
+    : QWidget(parent), desk_(desk), sentence_(new QLabel(this)), list_(new QTreeWidget(this)),
       work_(*this) {
+  sentence_->setWordWrap(true);
+  sentence_->setTextFormat(Qt::PlainText);
   sentence_->setContentsMargins(16, 6, 16, 6);
   list_->setAccessibleName(tr("Records worth a look"));
   list_->setColumnCount(2);

@@ -4,7 +4,6 @@
 #include "app/window/figures/targets.h"
 #include "app/window/look/figure_words.h"
 #include "app/window/look/look.h"
-#include "app/window/look/wrapped_label.h"
 #include "app/window/session/selection.h"
 #include "app/window/session/session.h"
 #include "app/window/signals/origin.h"
@@ -27,7 +26,9 @@ namespace afterbeat::window {
 namespace {
 
 QLabel* sentenceLabel(QWidget* parent) {
-  auto* label = new WrappedLabel(parent);
+  auto* label = new QLabel(parent);
+  label->setWordWrap(true);
+  label->setTextFormat(Qt::PlainText);
   label->setTextInteractionFlags(Qt::TextSelectableByMouse);
   return label;
 }

@@ -1,7 +1,6 @@
 #include "app/window/problems/problems_view.h"
 
 #include "app/window/look/look.h"
-#include "app/window/look/wrapped_label.h"
 #include "app/window/problems/problem_delegate.h"
 #include "app/window/problems/problem_words.h"
 #include "app/window/session/selection.h"
@@ -166,9 +165,10 @@ void ProblemsView::choose(const QModelIndex& index) {
 ProblemsStrip::ProblemsStrip(Session& session, const ProblemsView& view, QAction* showList,
                              QWidget* parent)
     : QWidget(parent), session_(session), view_(view), icon_(new QLabel(this)),
-      text_(new WrappedLabel(this)), button_(new QToolButton(this)) {
+      text_(new QLabel(this)), button_(new QToolButton(this)) {
   button_->setDefaultAction(showList);
   button_->setAccessibleName(tr("Show the problems of the file"));
+  text_->setWordWrap(true);
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(16, 4, 12, 4);
   layout->addWidget(icon_);

@@ -2,7 +2,6 @@
 
 #include "app/window/figures/incomplete.h"
 #include "app/window/look/look.h"
-#include "app/window/look/wrapped_label.h"
 #include "app/window/problems/problem_words.h"
 #include "app/window/problems/problems_model.h"
 #include "app/window/session/session.h"
@@ -14,9 +13,11 @@
 namespace afterbeat::window {
 
 IncompleteStrip::IncompleteStrip(Session& session, QWidget* parent)
-    : QWidget(parent), session_(session), sign_(new QLabel(this)), text_(new WrappedLabel(this)) {
+    : QWidget(parent), session_(session), sign_(new QLabel(this)), text_(new QLabel(this)) {
   setAutoFillBackground(true);
   setBackgroundRole(QPalette::Base);
+  text_->setWordWrap(true);
+  text_->setTextFormat(Qt::PlainText);
   text_->setAccessibleName(tr("The recording is not whole"));
   auto* layout = new QHBoxLayout(this);
   layout->setContentsMargins(16, 5, 16, 5);

@@ -1,7 +1,6 @@
 #include "app/window/shell/notice_bar.h"
 
 #include "app/window/look/look.h"
-#include "app/window/look/wrapped_label.h"
 #include "app/window/problems/problems_model.h"
 
 #include <QAction>
@@ -14,11 +13,13 @@
 namespace afterbeat::window {
 
 NoticeBar::NoticeBar(QWidget* parent)
-    : QWidget(parent), sign_(new QLabel(this)), text_(new WrappedLabel(this)),
+    : QWidget(parent), sign_(new QLabel(this)), text_(new QLabel(this)),
       open_(new QToolButton(this)), folder_(new QToolButton(this)),
       dismiss_(new QAction(tr("Take the message away"), this)) {
   setAutoFillBackground(true);
   setBackgroundRole(QPalette::AlternateBase);
+  text_->setWordWrap(true);
+  text_->setTextFormat(Qt::PlainText);
   text_->setAccessibleName(tr("Message"));
   dismiss_->setShortcut(Qt::SHIFT | Qt::Key_Escape);
   connect(dismiss_, &QAction::triggered, this, &QWidget::hide);

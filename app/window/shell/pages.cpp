@@ -1,7 +1,6 @@
 #include "app/window/shell/pages.h"
 
 #include "app/window/look/progress_line.h"
-#include "app/window/look/wrapped_label.h"
 #include "app/window/session/session.h"
 
 #include <QAction>
@@ -57,8 +56,9 @@ QLabel* Page::addHeading(const QString& text) {
 }
 
 QLabel* Page::addSentence(const QString& text) {
-  auto* label = new WrappedLabel(this);
-  label->setText(text);
+  auto* label = new QLabel(text, this);
+  label->setWordWrap(true);
+  label->setTextFormat(Qt::PlainText);
   label->setTextInteractionFlags(Qt::TextSelectableByMouse);
   column_->addWidget(label);
   return label;
