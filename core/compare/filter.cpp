@@ -51,9 +51,12 @@ public:
     }
     text_ += words_.kinds[record.kind ? static_cast<std::size_t>(*record.kind) : 3];
     text_ += '\n';
-    text_ +=
-        words_.causes[record.longestPauseCause ? static_cast<std::size_t>(*record.longestPauseCause)
-                                               : words_.causes.size() - 1];
+    if (record.longestPauseCause) {
+      text_ += words_.causes[static_cast<std::size_t>(*record.longestPauseCause)];
+    } else if (record.evidence != Evidence::none) {
+      // Where nothing shows compressions, nothing shows that there was no pause.
+      text_ += words_.causes.back();
+    }
     if (record.day) {
       text_ += '\n';
       addDay(*record.day);

@@ -34,7 +34,7 @@ struct RecordFacts {
   Evidence evidence = Evidence::none;
   /// Empty: nothing shows whether a shock was given.
   std::optional<bool> hadShock;
-  /// Empty: no pause counts.
+  /// Empty: no pause counts, or nothing shows compressions (`evidence`).
   std::optional<PauseCause> longestPauseCause;
   bool synthetic = false;
   /// The device's adult or child setting was not the patient's, as the record itself says (a notice

@@ -493,6 +493,15 @@ TEST_F(SeasonTest, WhatTheyAreSortedByIsTheFirstOfTheFigures) {
   EXPECT_EQ(lines->columnCount(), columns);
 }
 
+TEST_F(SeasonTest, WithoutEvidenceOfCompressionsNobodySaysThatThereWasNoPause) {
+  RecordFacts facts;
+  EXPECT_EQ(factWords(Fact::longestPauseCause, facts), "not recorded");
+  facts.evidence = Evidence::segments;
+  EXPECT_EQ(factWords(Fact::longestPauseCause, facts), "no pause");
+  facts.longestPauseCause = PauseCause::shock;
+  EXPECT_EQ(factWords(Fact::longestPauseCause, facts), causeName(PauseCause::shock));
+}
+
 TEST_F(SeasonTest, AHundredThousandRecordsFetchOnlyWhatIsSeen) {
   samples::SeasonPlan plan;
   plan.records = 100'000;

@@ -109,8 +109,11 @@ QString factWords(Fact fact, const RecordFacts& facts) {
            : *facts.hadShock ? SeasonTableModel::tr("yes")
                              : SeasonTableModel::tr("no");
   case Fact::longestPauseCause:
-    return facts.longestPauseCause ? causeName(*facts.longestPauseCause)
-                                   : SeasonTableModel::tr("no pause");
+    if (facts.longestPauseCause) {
+      return causeName(*facts.longestPauseCause);
+    }
+    return facts.evidence == Evidence::none ? SeasonTableModel::tr("not recorded")
+                                            : SeasonTableModel::tr("no pause");
   case Fact::version:
     return QString::number(facts.version);
   }

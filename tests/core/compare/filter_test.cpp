@@ -104,6 +104,19 @@ TEST(Filter, WhatIsNotKnownIsInNoChoice) {
   EXPECT_EQ(chosen([](Filter& f) { f.site = std::string(); }), Chosen{2});
 }
 
+TEST(Filter, WithoutEvidenceThereIsNoWordForNoPause) {
+  ToldSeason told;
+  RecordFacts without, handsOnAlways;
+  handsOnAlways.evidence = Evidence::compressions;
+  told.add(without);
+  told.add(handsOnAlways);
+  FilterWords words;
+  words.causes.back() = "uninterrupted";
+  Filter filter;
+  filter.words = "uninterrupted";
+  EXPECT_EQ(matching(told.season(), filter, words), Chosen{1});
+}
+
 /// Every field and every word tried on its own, in ASCII.
 bool plainMatch(const RecordFacts& r, const std::string& words) {
   const auto lower = [](std::string s) {
