@@ -51,7 +51,10 @@ QString text(const QString& key, const QString& otherwise) {
   return settings().value(key, otherwise).toString();
 }
 void setText(const QString& key, const QString& value) {
-  settings().setValue(key, value);
+  // Each change writes the file anew.
+  if (QSettings kept = settings(); kept.value(key) != value) {
+    kept.setValue(key, value);
+  }
 }
 
 } // namespace afterbeat::window::remembered

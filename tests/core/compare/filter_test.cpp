@@ -106,10 +106,8 @@ TEST(Filter, WhatIsNotKnownIsInNoChoice) {
 
 TEST(Filter, WithoutEvidenceThereIsNoWordForNoPause) {
   ToldSeason told;
-  RecordFacts without, handsOnAlways;
-  handsOnAlways.evidence = Evidence::compressions;
-  told.add(without);
-  told.add(handsOnAlways);
+  told.add({}).evidence = Evidence::none;
+  told.add({}).evidence = Evidence::compressions;
   FilterWords words;
   words.causes.back() = "uninterrupted";
   Filter filter;
