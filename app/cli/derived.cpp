@@ -161,13 +161,14 @@ tl::expected<OpenedAndDerived, std::string> openAndDerive(const std::string& fil
   if (!what.any()) {
     return OpenedAndDerived{std::move(*opened), {}};
   }
-  auto whole = open(file, true);
-  if (!whole) {
-    return tl::unexpected(whole.error());
+  opened->record = {}; // else everything but the samples is there twice
+  opened = open(file, true);
+  if (!opened) {
+    return tl::unexpected(opened.error());
   }
-  Derived derived = derive(whole->record, what);
-  addDerived(whole->record, derived);
-  return OpenedAndDerived{std::move(*whole), std::move(derived)};
+  Derived derived = derive(opened->record, what);
+  addDerived(opened->record, derived);
+  return OpenedAndDerived{std::move(*opened), std::move(derived)};
 }
 
 nlohmann::ordered_json derivedJson(const OpenedAndDerived& from, const Figures& figures) {

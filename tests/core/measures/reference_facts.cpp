@@ -144,10 +144,10 @@ void findAdvice(Facts& f) {
 }
 
 void takeEarlier(std::optional<int>& best, int candidate) {
-  best = best && *best <= candidate ? *best : candidate;
+  best = std::min(best.value_or(candidate), candidate);
 }
 void takeLater(std::optional<int>& best, int candidate) {
-  best = best && *best >= candidate ? *best : candidate;
+  best = std::max(best.value_or(candidate), candidate);
 }
 
 void findWindow(Facts& f) {
