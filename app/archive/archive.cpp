@@ -1,5 +1,6 @@
 #include "app/archive/archive.h"
 
+#include "app/archive/refused_files.h"
 #include "app/archive/schema.h"
 #include "app/archive/season_rows.h"
 
@@ -28,6 +29,19 @@ auto with(const ArchivePlace& place, Access access, const Work& work)
     }
   } catch (const ArchiveFailure& failure) {
     return tl::unexpected(failure.error);
+  }
+}
+
+/// Tables of an older program, where this one may write; where not, whoever reads them next says
+/// so.
+void bringUpToDate(const ArchivePlace& place) {
+  try {
+    Database reading(place, Access::read);
+    if (const int found = versionOf(reading); found > 0 && found < schemaVersion()) {
+      Database database(place, Access::write);
+      migrate(database);
+    }
+  } catch (const ArchiveFailure&) {
   }
 }
 
@@ -93,6 +107,7 @@ Expected<Archive> Archive::openOrCreate(const ArchivePlace& place) {
 }
 
 Expected<Archive> Archive::open(const ArchivePlace& place) {
+  bringUpToDate(place);
   auto opened = with(place, Access::read, [](Database&) {});
   if (!opened) {
     return tl::unexpected(opened.error());
@@ -228,16 +243,7 @@ Expected<std::vector<KeptFile>> Archive::versions(std::int64_t number) const {
 }
 
 Expected<std::vector<RefusedFile>> Archive::refused() const {
-  return with(place_, Access::read, [](Database& database) {
-    std::vector<RefusedFile> files;
-    QSqlQuery row =
-        database.run(QStringLiteral("SELECT path, sentence FROM refused ORDER BY path"));
-    while (row.next()) {
-      files.push_back(
-          {row.value(0).toString().toStdString(), row.value(1).toString().toStdString()});
-    }
-    return files;
-  });
+  return with(place_, Access::read, readRefused);
 }
 
 Expected<std::vector<Moved>> Archive::moved(std::int64_t before, std::int64_t after) const {

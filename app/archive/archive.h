@@ -48,7 +48,8 @@ struct RefusedFile {
   std::filesystem::path path;
   /// In English.
   std::string sentence;
-  /// The same for the edge, where it is translated; empty where an archive kept the sentence alone.
+  /// The same for the edge, where it is translated; empty where an older program kept the sentence
+  /// alone.
   std::vector<Phrase> said = {};
 };
 
@@ -65,7 +66,8 @@ class Archive {
 public:
   /// Makes the tables where there are none, or brings older ones up to date.
   [[nodiscard]] static Expected<Archive> openOrCreate(const ArchivePlace& place);
-  /// An archive that is there; to read it, no right to write is needed.
+  /// An archive that is there; to read it, no right to write is needed. Older tables are brought up
+  /// to date by the first who may write.
   [[nodiscard]] static Expected<Archive> open(const ArchivePlace& place);
 
   [[nodiscard]] const ArchivePlace& place() const { return place_; }

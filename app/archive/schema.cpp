@@ -84,10 +84,15 @@ const QStringList kFirst{
                    "sentence TEXT NOT NULL)"),
 };
 
+// Why a file was refused, for every language: the phrases as JSON.
+const QStringList kReasonsInPhrases{
+    QStringLiteral("ALTER TABLE refused ADD COLUMN said TEXT NOT NULL DEFAULT ''"),
+};
+
 } // namespace
 
 const std::vector<Migration>& migrations() {
-  static const std::vector<Migration> kSteps{{1, kFirst}};
+  static const std::vector<Migration> kSteps{{1, kFirst}, {2, kReasonsInPhrases}};
   return kSteps;
 }
 
@@ -142,10 +147,11 @@ void requireVersion(Database& database) {
           inEnglish("Importers", "There is no archive of Afterbeat in this database yet."));
     }
     throw ArchiveFailure(
-        inEnglish("Importers",
-                  "This archive was made by an older Afterbeat (its tables have version %1, this "
-                  "program needs %2). Take a record in, which brings it up to date, with the right "
-                  "to write."),
+        inEnglish(
+            "Importers",
+            "This archive was made by an older Afterbeat (its tables have version %1, this "
+            "program needs %2). Somebody who may write to it has to open it once; that brings "
+            "it up to date."),
         found, schemaVersion());
   }
 }

@@ -32,7 +32,7 @@ struct Migration {
 void migrate(Database& database, const std::vector<Migration>& steps = migrations());
 
 /// Throws where the tables are not of this program's version: older ones wait for somebody who may
-/// write, newer ones need a newer program.
+/// write and opens them, newer ones need a newer program.
 void requireVersion(Database& database);
 
 } // namespace afterbeat::archive

@@ -1,5 +1,7 @@
 #include "app/archive/store.h"
 
+#include "app/archive/refused_files.h"
+
 #include <algorithm>
 
 #include <QDateTime>
@@ -173,16 +175,8 @@ Stored Store::put(const TakenFile& file) {
                       {qlonglong{place.version}, raw(file.bytes)});
     }
   }
-  database_.again(QStringLiteral("DELETE FROM refused WHERE path = ?"), {text(file.path.string())});
+  forgetRefused(database_, file.path);
   return stored;
-}
-
-void Store::putRefused(const std::filesystem::path& path, const std::string& sha256,
-                       const std::string& sentence) {
-  database_.again(
-      QStringLiteral("INSERT INTO refused VALUES (?, ?, ?) ON CONFLICT (path) DO UPDATE "
-                     "SET sha256 = excluded.sha256, sentence = excluded.sentence"),
-      {text(path.string()), text(sha256), text(sentence)});
 }
 
 } // namespace afterbeat::archive

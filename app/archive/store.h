@@ -24,8 +24,6 @@ public:
   /// `makings`: what the figures of each record were computed with, in their order.
   Store(Database& database, const std::vector<Making>& makings, bool keepBytes);
   Stored put(const TakenFile& file);
-  void putRefused(const std::filesystem::path& path, const std::string& sha256,
-                  const std::string& sentence);
   /// The file with these bytes is somewhere else now.
   void moved(const std::string& sha256, const std::filesystem::path& to);
 

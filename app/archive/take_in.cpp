@@ -1,6 +1,7 @@
 #include "app/archive/take_in.h"
 
 #include "app/archive/recordings_in.h"
+#include "app/archive/refused_files.h"
 #include "app/archive/schema.h"
 #include "app/archive/store.h"
 #include "app/archive/workers.h"
@@ -123,6 +124,12 @@ private:
     FoundRecordings found = recordingsIn(sources, cancel_);
     report_.leftAside = found.leftAside;
     report_.refused = std::move(found.refused);
+    database_.inOne([&] {
+      forgetGone(database_, sources);
+      for (const RefusedFile& file : report_.refused) {
+        putRefused(database_, file, {});
+      }
+    });
     std::sort(found.paths.begin(), found.paths.end());
     found.paths.erase(std::unique(found.paths.begin(), found.paths.end()), found.paths.end());
     std::vector<Job> jobs;
@@ -242,8 +249,8 @@ private:
         report_.notComputed.push_back({path, why.sentence, why.said});
         return;
       }
-      store.putRefused(path, result.sha256, result.file.error().sentence);
       refuse(path, result.file.error());
+      putRefused(database_, report_.refused.back(), result.sha256);
       return;
     }
     const Stored stored = store.put(*result.file);

@@ -271,7 +271,7 @@ Phrase phraseOf(const Refusal& refusal) {
     return phrase(inEnglish("Importers",
                             "The file is written in version %1 of the event log; this program "
                             "reads versions 1.x. A newer program may read it."),
-                  refusal.detail);
+                  fmt::format("\"{}\"", refusal.detail)); // a name, not a number
   case RefusalKind::tooLarge:
     return phrase(inEnglish("Importers", "The file is larger than 2 GiB, more than this program "
                                          "reads; it can be split between two lines."));

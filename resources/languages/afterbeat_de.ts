@@ -603,10 +603,6 @@
         <translation>In dieser Datenbank gibt es noch kein Archiv von Afterbeat.</translation>
     </message>
     <message>
-        <source>This archive was made by an older Afterbeat (its tables have version %1, this program needs %2). Take a record in, which brings it up to date, with the right to write.</source>
-        <translation>Dieses Archiv stammt von einem älteren Afterbeat (seine Tabellen haben Version %1, dieses Programm braucht %2). Nehmen Sie mit dem Recht zu schreiben eine Aufzeichnung auf, das bringt es auf den neuen Stand.</translation>
-    </message>
-    <message>
         <source>The file is gone, and its bytes are not in the archive.</source>
         <translation>Die Datei ist nicht mehr da, und ihre Bytes sind nicht im Archiv.</translation>
     </message>
@@ -621,6 +617,10 @@
     <message>
         <source>It changed while it was read; take it in once more.</source>
         <translation>Sie änderte sich, während sie gelesen wurde; nehmen Sie sie noch einmal auf.</translation>
+    </message>
+    <message>
+        <source>This archive was made by an older Afterbeat (its tables have version %1, this program needs %2). Somebody who may write to it has to open it once; that brings it up to date.</source>
+        <translation>Dieses Archiv stammt von einem älteren Afterbeat (seine Tabellen haben Version %1, dieses Programm braucht %2). Wer hineinschreiben darf, muss es einmal öffnen; das bringt es auf den neuen Stand.</translation>
     </message>
 </context>
 <context>

@@ -9,6 +9,7 @@
 #include <gtest/gtest.h>
 
 #include <csignal>
+#include <fstream>
 #include <sys/resource.h>
 #include <unistd.h>
 
@@ -75,6 +76,22 @@ TEST_P(Schemas, AllStepsAreTakenOrNone) {
   EXPECT_EQ(database.value(QStringLiteral("SELECT weather FROM version")).toString(),
             QStringLiteral("fog"));
   EXPECT_FALSE(archive_->recordCount()) << "newer than this program by now";
+}
+
+TEST_P(Schemas, TablesOfAnOlderProgramAreBroughtUpToDateByWhoeverOpensThem) {
+  std::ofstream(folder_ / "empty.resuslog");
+  std::ignore = take(*archive_, {folder_.path()});
+  change("ALTER TABLE refused DROP COLUMN said"); // as version 1 had it
+  change("UPDATE archive_schema SET version = 1");
+  const auto opened = Archive::open(folder_.place());
+  ASSERT_TRUE(opened) << opened.error().sentence;
+  EXPECT_EQ(opened->recordCount(), 1U);
+  auto refused = opened->refused().value();
+  ASSERT_EQ(refused.size(), 1U);
+  EXPECT_THAT(refused[0].sentence, HasSubstr("empty"));
+  EXPECT_TRUE(refused[0].said.empty()) << "the older program did not keep it";
+  std::ignore = take(*opened, {folder_.path()});
+  EXPECT_FALSE(opened->refused()->front().said.empty());
 }
 
 TEST_P(Schemas, TablesOfSomethingElseAreLeftAlone) {
@@ -157,6 +174,22 @@ TEST(Rights, AnArchiveThatMayOnlyBeReadIsReadAndNotChanged) {
   }
   fs::permissions(folder.path(), fs::perms(0755));
   EXPECT_EQ(archive.recordCount(), 1U);
+}
+
+TEST(Rights, AnOlderArchiveThatMayOnlyBeReadSaysWhatHasToHappen) {
+  const ArchiveFolder folder;
+  const Archive archive = folder.openArchive();
+  Database(folder.place(), Access::write)
+      .run(QStringLiteral("UPDATE archive_schema SET version = 1"));
+  fs::permissions(folder.path(), fs::perms(0555));
+  fs::permissions(folder / "season.afterbeat", fs::perms(0444));
+  {
+    const WithoutRights without;
+    const auto opened = Archive::open(folder.place());
+    ASSERT_FALSE(opened);
+    EXPECT_THAT(opened.error().sentence, HasSubstr("Somebody who may write"));
+  }
+  fs::permissions(folder.path(), fs::perms(0755));
 }
 
 /// While it lives no file can grow beyond `bytes`, as on a full disk.

@@ -122,6 +122,45 @@ TEST_P(TakingIn, BrokenFilesAreListedAndStopNothing) {
   EXPECT_EQ(archive.refused()->size(), 3U);
 }
 
+TEST_P(TakingIn, WhatIsKeptOfARefusedFileIsWhatWasSaid) {
+  const Archive archive = folder_.openArchive();
+  fs::create_directory(folder_ / "cards");
+  std::ofstream(folder_ / "cards/new.resuslog")
+      << R"({"resuslog":"7.5","record_id":"x","kind":"drill"})" << '\n';
+  std::ofstream(folder_ / "cards" / "b\xE4r.resuslog") << "named in Latin-1\n";
+  const auto report = take(archive, {folder_ / "cards"});
+  fs::remove(folder_ / "cards" / "b\xE4r.resuslog"); // QTemporaryDir cannot
+  ASSERT_EQ(report.refused.size(), 2U);
+  const auto kept = archive.refused().value();
+  ASSERT_EQ(kept.size(), 2U);
+  for (const RefusedFile& one : report.refused) {
+    const auto same = std::find_if(kept.begin(), kept.end(), [&one](const RefusedFile& other) {
+      return other.sentence == one.sentence;
+    });
+    ASSERT_NE(same, kept.end()) << one.path;
+    ASSERT_EQ(same->said.size(), one.said.size());
+    EXPECT_EQ(same->said.front().parts, one.said.front().parts);
+  }
+  EXPECT_EQ(kept.back().said.front().parts.at(1), "\"7.5\"");
+}
+
+TEST_P(TakingIn, ARefusedFileThatIsGoneIsForgottenWhereItWasLookedFor) {
+  const Archive archive = folder_.openArchive();
+  for (const char* card : {"card", "other card"}) {
+    fs::create_directory(folder_ / card);
+    std::ofstream(folder_ / card / "empty.resuslog");
+  }
+  EXPECT_EQ(take(archive, {folder_ / "card", folder_ / "other card"}).refused.size(), 2U);
+  fs::remove(folder_ / "card" / "empty.resuslog");
+  std::ignore = take(archive, {folder_ / "other card"});
+  EXPECT_EQ(archive.refused()->size(), 2U) << "nobody looked at that card";
+  std::ignore = take(archive, {folder_ / "card"});
+  ASSERT_EQ(archive.refused()->size(), 1U);
+  fs::remove_all(folder_ / "other card");
+  std::ignore = take(archive, {folder_ / "other card"});
+  EXPECT_EQ(archive.refused()->size(), 2U) << "the card is not in, and that is said too";
+}
+
 TEST_P(TakingIn, ARecordWithAnotherThresholdGetsFiguresOfItsOwn) {
   const Archive archive = folder_.openArchive();
   const fs::path log = folder_.writeLog("a.resuslog", idOf(1), 60);
