@@ -54,6 +54,22 @@ TEST_F(SeasonMarks, AreSharedByAnArchive) {
   ASSERT_TRUE(until([this] { return inArchive().size() == 2; }));
 }
 
+TEST_F(SeasonMarks, OfOthersAreSeenWhenTheViewIsLookedAtAgain) {
+  writeSeason(6);
+  takeIn();
+  compare_->showView(view());
+  settled();
+  const MarkedStep others{std::chrono::sys_days(std::chrono::year(2024) / 2 / 3), "new boat"};
+  ASSERT_TRUE(archive::shareStep(*archive::Archive::open(place()), others));
+  EXPECT_TRUE(view()->steps().empty());
+  compare_->showView(compare_->table());
+  compare_->showView(view());
+  ASSERT_TRUE(until([&] { return view()->steps() == std::vector<MarkedStep>{others}; }));
+  ASSERT_TRUE(archive::unshareStep(*archive::Archive::open(place()), others));
+  emit qGuiApp->applicationStateChanged(Qt::ApplicationActive);
+  ASSERT_TRUE(until([&] { return view()->steps().empty(); }));
+}
+
 TEST_F(SeasonMarks, ThatAnArchiveRefusesAreKeptForTheUserAlone) {
   writeSeason(3);
   takeIn();

@@ -6,6 +6,7 @@
 #include <QAction>
 #include <QComboBox>
 #include <QDate>
+#include <QGuiApplication>
 #include <QInputDialog>
 #include <QUndoCommand>
 #include <QUndoStack>
@@ -112,7 +113,18 @@ OverTimeView::OverTimeView(SeasonDesk& desk, QWidget* parent)
     refresh();
     emit stepsChanged();
   });
+  connect(qGuiApp, &QGuiApplication::applicationStateChanged, this,
+          [this](Qt::ApplicationState state) {
+            if (state == Qt::ApplicationActive && isVisible()) {
+              keeper_->lookAgain();
+            }
+          });
   follow();
+}
+
+void OverTimeView::showEvent(QShowEvent* event) {
+  ChartView::showEvent(event);
+  keeper_->lookAgain();
 }
 
 ChartMaker OverTimeView::maker() const {

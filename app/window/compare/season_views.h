@@ -72,6 +72,7 @@ signals:
 protected:
   [[nodiscard]] ChartMaker maker() const override;
   [[nodiscard]] std::optional<MeasureId> measureDrawn() const override;
+  void showEvent(QShowEvent* event) override;
 
 private:
   void askMark();

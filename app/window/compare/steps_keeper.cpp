@@ -77,6 +77,12 @@ void StepsKeeper::open(const QString& key, const std::optional<archive::ArchiveP
   show();
 }
 
+void StepsKeeper::lookAgain() {
+  if (place_ && known_) {
+    ask();
+  }
+}
+
 void StepsKeeper::ask() {
   onWorker([this, place = *place_, season = season_]() -> std::function<void()> {
     const auto opened = archive::Archive::open(place);
@@ -93,6 +99,8 @@ void StepsKeeper::ask() {
 }
 
 void StepsKeeper::answered(const Answer& answer) {
+  const bool news =
+      !known_ || !answer.marks || *answer.marks != shared_ || answer.mayWrite != mayWrite_;
   known_ = true;
   if (answer.marks) {
     shared_ = *answer.marks;
@@ -101,7 +109,9 @@ void StepsKeeper::answered(const Answer& answer) {
     emit failed(tr("The marks in the archive could not be read. %1")
                     .arg(archiveWords(answer.marks.error())));
   }
-  show();
+  if (news) {
+    show();
+  }
 }
 
 void StepsKeeper::write(const Change& change) {

@@ -30,6 +30,8 @@ public:
   /// Another season, or the same once more. `key` names it in the settings; `place` is its archive,
   /// empty for files.
   void open(const QString& key, const std::optional<archive::ArchivePlace>& place);
+  /// Others may have marked something meanwhile. Says `changed` only if so.
+  void lookAgain();
   /// By day; none is there twice.
   [[nodiscard]] const std::vector<MarkedStep>& steps() const { return steps_; }
   /// The archive has answered; until then its marks are missing.
