@@ -144,54 +144,51 @@ void findAdvice(Facts& f) {
 }
 
 void takeEarlier(std::optional<int>& best, int candidate) {
-  best = std::min(best.value_or(candidate), candidate);
+  best = best && *best <= candidate ? *best : candidate;
 }
-void takeLater(std::optional<int>& best, int candidate) {
-  best = std::max(best.value_or(candidate), candidate);
-}
-
+/// When nothing happened both are empty.
 void findWindow(Facts& f) {
-  std::optional<int> begin, end;
+  std::vector<int> begins, ends;
   for (const Found& e : complete<entry::Electrodes>(f)) {
     if (f.data<entry::Electrodes>(e).state == ElectrodeState::attached) {
-      takeEarlier(begin, e.from);
+      begins.push_back(e.from);
     }
   }
   for (const Found& a : f.analyses) {
-    takeEarlier(begin, a.from);
-    takeLater(end, a.to);
+    begins.push_back(a.from);
+    ends.push_back(a.to);
   }
   for (const DeliveredShock& s : f.delivered) {
-    takeEarlier(begin, s.at);
-    takeLater(end, s.at);
+    begins.push_back(s.at);
+    ends.push_back(s.at);
   }
   for (int i = 0; i < f.grid.points(); ++i) {
     if (f.handsOn.point(i)) {
-      takeEarlier(begin, i);
-      takeLater(end, i);
+      begins.push_back(i);
+      ends.push_back(i);
     }
   }
-  if (!begin) {
+  if (begins.empty()) {
     return;
   }
   if (f.settings.windowEnd == WindowEnd::recordEnd) {
-    end.reset();
+    ends.clear();
     for (const Entry& e : f.record.entries) {
       if (e.hasTime && !e.incomplete && !outsideRecordEnd(e)) {
-        takeLater(end, f.grid.at(e.end ? *e.end : e.t));
+        ends.push_back(f.grid.at(e.end ? *e.end : e.t));
       }
     }
     for (const Channel& channel : f.record.channels) {
       for (const SampleBlock& block : channel.blocks) {
-        takeLater(end, f.grid.at(block.t));
+        ends.push_back(f.grid.at(block.t));
       }
       if (channel.firstLine && channel.lastLine) {
-        takeLater(end, f.grid.at(*channel.lastLine));
+        ends.push_back(f.grid.at(*channel.lastLine));
       }
     }
   }
-  f.windowBegin = begin;
-  f.windowEnd = end ? *end : *begin;
+  f.windowBegin = *std::min_element(begins.begin(), begins.end());
+  f.windowEnd = ends.empty() ? f.windowBegin : *std::max_element(ends.begin(), ends.end());
 }
 
 void findCirculation(Facts& f) {
