@@ -82,7 +82,9 @@ Json siteJson(const SpreadGroup& group) {
 
 Json figureJson(const Season& season, const Chosen& chosen, MeasureId measure) {
   const auto all = spread(season, chosen, measure, GroupBy::nothing);
-  const auto bySite = spread(season, chosen, measure, GroupBy::site);
+  SpreadSettings asked;
+  asked.figuresAsked = papers::reportMeasures().size();
+  const auto bySite = spread(season, chosen, measure, GroupBy::site, asked);
   Json json{{"id", measureInfo(measure).name}, {"unit", measureInfo(measure).unit}};
   Json beside = Json::array();
   for (const MeasureId id : neverAlone(measure)) {
@@ -107,13 +109,17 @@ Json stagesJson(const Stages& stages) {
                     {"records", stage.records},
                     {"median_s", stage.median ? number(*stage.median) : Json(nullptr)},
                     {"quartile_low_s", stage.low ? number(*stage.low) : Json(nullptr)},
-                    {"quartile_high_s", stage.high ? number(*stage.high) : Json(nullptr)}});
+                    {"quartile_high_s", stage.high ? number(*stage.high) : Json(nullptr)},
+                    {"share", stage.share ? number(*stage.share) : Json(nullptr)}});
   };
   for (const MedianStage& stage : stages.median) {
     add(stage);
   }
   add(stages.total);
-  return {{"left_open", stages.leftOpen}, {"stages", std::move(list)}};
+  return {
+      {"left_open", stages.leftOpen},
+      {"undivided_share", stages.undividedShare ? number(*stages.undividedShare) : Json(nullptr)},
+      {"stages", std::move(list)}};
 }
 
 /// Records are named by their place in the list of records, from 0.

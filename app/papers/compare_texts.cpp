@@ -90,6 +90,11 @@ namespace {
                                 "difference than chance explains."),
     QT_TRANSLATE_NOOP("Papers", "No group differs from the others by more than chance explains."),
     QT_TRANSLATE_NOOP("Papers", "In few records a real difference can go unseen."),
+    QT_TRANSLATE_NOOP("Papers", "%1 – %2: %3, elsewhere %4."),
+    QT_TRANSLATE_NOOP("Papers", "Where none is recorded – %1: %2, elsewhere %3."),
+    QT_TRANSLATE_NOOP("Papers",
+                      "No group differs from the others in any of these figures by more than "
+                      "chance explains. In few records a real difference can go unseen."),
     QT_TRANSLATE_NOOP("Papers", "This share alone says little: how long it took and how many "
                                 "shocks were given stand beside it."),
     QT_TRANSLATE_NOOP("Papers", "Groups that differ as well: %1."),
@@ -105,7 +110,16 @@ namespace {
     QT_TRANSLATE_NOOP("Papers", "From device on to the first shock, stage by stage. A stage whose "
                                 "ends are not recorded is left open."),
     QT_TRANSLATE_NOOP("Papers",
-                      "Most time goes between %1 and %2: %3 in the middle of %4 records."),
+                      "The largest part of the time to the first shock lies between %1 and %2: "
+                      "%3, added up over %4 records."),
+    QT_TRANSLATE_NOOP("Papers", "%1 of it cannot be divided, as moments are not recorded."),
+    QT_TRANSLATE_NOOP("Papers", "That holds records whose first analysis advised no shock: such "
+                                "time is not lost."),
+    QT_TRANSLATE_NOOP("Papers", "Typically the longest stage is from %1 to %2: %3 in the middle of "
+                                "%4 records."),
+    QT_TRANSLATE_NOOP("Papers", "Typically another stage is the longest, from %1 to %2: %3 in the "
+                                "middle of %4 records. Single records in which the first took very "
+                                "long make the difference."),
     QT_TRANSLATE_NOOP("Papers", "The whole takes %1 in the middle of %2 records."),
     QT_TRANSLATE_NOOP("Papers", "Records that give no such moment: %1."),
     QT_TRANSLATE_NOOP("Papers", "%1: %2, far above what is usual here (middle %3)."),

@@ -152,8 +152,9 @@ double medianWithout(const AllValues& all, const std::vector<bool>& inPool, int 
 /// Groups that are held against each other; those found to differ leave it.
 class Pool {
 public:
-  explicit Pool(std::vector<SpreadGroup>& groups)
-      : groups_(groups), all_(ascending(groups)), inPool_(groups.size(), true) {}
+  Pool(std::vector<SpreadGroup>& groups, std::size_t figuresAsked)
+      : groups_(groups), figuresAsked_(static_cast<double>(figuresAsked)), all_(ascending(groups)),
+        inPool_(groups.size(), true) {}
 
   /// Compares each group that has enough values with the others in the pool, and takes out the one
   /// that differs most clearly; false: none does, or this is the last round.
@@ -217,7 +218,11 @@ private:
       asked.push_back(chances[g]);
     }
     // Of two groups each is the other's others: one comparison, not two.
-    return groupsLeft() == 2 ? asked : holm(asked);
+    std::vector<double> corrected = groupsLeft() == 2 ? asked : holm(asked);
+    for (double& chance : corrected) {
+      chance = std::min(1.0, chance * figuresAsked_);
+    }
+    return corrected;
   }
 
   void note(std::size_t g, double chance) {
@@ -229,6 +234,7 @@ private:
   }
 
   std::vector<SpreadGroup>& groups_;
+  double figuresAsked_;
   AllValues all_;
   std::vector<bool> inPool_;
 };
@@ -238,8 +244,8 @@ constexpr int kRounds = 5;
 
 /// Were every group held against all others, one slow site would make all the others "faster than
 /// elsewhere". So the one that differs most is taken out before the rest is asked again.
-void compare(std::vector<SpreadGroup>& groups) {
-  Pool pool(groups);
+void compare(std::vector<SpreadGroup>& groups, std::size_t figuresAsked) {
+  Pool pool(groups, figuresAsked);
   for (int taken = 0; pool.round(taken == kRounds); ++taken) {
   }
 }
@@ -271,7 +277,7 @@ Quarter quarterOf(std::chrono::sys_days day) {
 
 tl::expected<Spread, SeasonRefusal> spread(const Season& season, const Chosen& chosen,
                                            MeasureId measure, GroupBy by,
-                                           const BootstrapSettings& bootstrap) {
+                                           const SpreadSettings& settings) {
   const auto kind = oneKind(season, chosen);
   if (!kind) {
     return tl::unexpected(kind.error());
@@ -280,7 +286,7 @@ tl::expected<Spread, SeasonRefusal> spread(const Season& season, const Chosen& c
   result.measure = measure;
   result.kind = *kind;
   result.by = by;
-  result.bootstrap = bootstrap;
+  result.bootstrap = settings.bootstrap;
   const FigureColumn& column = season.column(measure);
   Sorter sorter(season, by);
   for (const std::uint32_t place : chosen) {
@@ -294,10 +300,10 @@ tl::expected<Spread, SeasonRefusal> spread(const Season& season, const Chosen& c
   }
   sortGroups(result.groups, by);
   for (SpreadGroup& group : result.groups) {
-    summarise(group, bootstrap);
+    summarise(group, settings.bootstrap);
   }
   if (by == GroupBy::site || by == GroupBy::team) {
-    compare(result.groups);
+    compare(result.groups, settings.figuresAsked);
   }
   addBeside(season, result);
   return result;

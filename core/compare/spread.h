@@ -37,7 +37,7 @@ struct AgainstOthers {
   double medianHere = 0, medianOthers = 0;
   std::size_t others = 0;
   /// Chance of ranks as one-sided as these were the groups alike (`rankTest`), corrected for the
-  /// number of groups compared (`holm`).
+  /// number of groups compared (`holm`) and of figures asked at once.
   double chance = 1;
   /// `chance` below `kClearChance`.
   bool clear = false;
@@ -73,13 +73,23 @@ struct Spread {
   BootstrapSettings bootstrap;
 };
 
+struct SpreadSettings {
+  BootstrapSettings bootstrap{};
+  /// This figure is one of so many that are asked for differences at once, as in a report: each
+  /// chance then counts so many times (Bonferroni), or one of twenty would differ by chance alone.
+  std::size_t figuresAsked = 1;
+};
+
 /// Refused where the chosen records are of several kinds.
 [[nodiscard]] tl::expected<Spread, SeasonRefusal> spread(const Season& season, const Chosen& chosen,
                                                          MeasureId measure, GroupBy by,
-                                                         const BootstrapSettings& bootstrap = {});
+                                                         const SpreadSettings& settings = {});
 
 /// One sentence for under the picture: what it shows, and which groups differ clearly.
 [[nodiscard]] std::vector<Saying> words(const Spread& spread);
+/// Which groups differ clearly in which of these figures, by group; or that none does. `spreads`
+/// are of the same records, grouped alike and asked at once. Empty: nothing could be compared.
+[[nodiscard]] std::vector<Saying> whereGroupsDiffer(const std::vector<Spread>& spreads);
 /// Of one group: its median with interval, or that there are too few.
 [[nodiscard]] Saying words(const Spread& spread, const SpreadGroup& group);
 /// Published median and quartiles, where there are some and the records are rescues.

@@ -88,6 +88,33 @@ std::vector<Saying> words(const Spread& spread) {
   return all;
 }
 
+std::vector<Saying> whereGroupsDiffer(const std::vector<Spread>& spreads) {
+  std::vector<Saying> all;
+  bool compared = false;
+  const std::size_t groups = spreads.empty() ? 0 : spreads.front().groups.size();
+  for (std::size_t g = 0; g < groups; ++g) {
+    for (const Spread& spread : spreads) {
+      const SpreadGroup& group = spread.groups[g];
+      compared = compared || group.against.has_value();
+      if (!group.against || !group.against->clear) {
+        continue;
+      }
+      const Amount here = amountOf(spread.measure, group.against->medianHere);
+      const Amount elsewhere = amountOf(spread.measure, group.against->medianOthers);
+      all.push_back(group.name.empty() ? Saying{"Where none is recorded – %1: %2, elsewhere %3.",
+                                                {spread.measure, here, elsewhere}}
+                                       : Saying{"%1 – %2: %3, elsewhere %4.",
+                                                {group.name, spread.measure, here, elsewhere}});
+    }
+  }
+  if (compared && all.empty()) {
+    all.push_back({"No group differs from the others in any of these figures by more than chance "
+                   "explains. In few records a real difference can go unseen.",
+                   {}});
+  }
+  return all;
+}
+
 Saying words(const Spread& spread, const SpreadGroup& group) {
   if (group.points.empty()) {
     return {"No record has a value.", {}};

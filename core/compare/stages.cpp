@@ -105,6 +105,84 @@ MedianStage medianStage(const std::vector<RecordStages>& records, std::size_t fr
   return stage;
 }
 
+void addShares(Stages& stages) {
+  double whole = 0;
+  std::array<double, kStageMoments> parts{}; // by the moment they begin with
+  for (const RecordStages& one : stages.records) {
+    if (!one.total || std::any_of(one.stages.begin(), one.stages.end(),
+                                  [](const Stage& stage) { return stage.seconds < 0; })) {
+      continue;
+    }
+    ++stages.shareRecords;
+    whole += *one.total;
+    for (const Stage& stage : one.stages) {
+      parts[static_cast<std::size_t>(stage.from)] += stage.divided() ? stage.seconds : 0;
+    }
+  }
+  if (stages.shareRecords < kLeastForSummary || whole <= 0) {
+    return;
+  }
+  stages.undividedShare = 1;
+  for (MedianStage& stage : stages.median) {
+    stage.share = parts[static_cast<std::size_t>(stage.from)] / whole;
+    *stages.undividedShare -= *stage.share;
+  }
+  if (*stages.undividedShare < 0.0005) { // what adding up leaves
+    stages.undividedShare = 0;
+  }
+}
+
+/// The one of which `of` gives the largest; none where it gives nothing of any.
+template <typename Of>
+const MedianStage* largest(const Stages& stages, const Of& of) {
+  const MedianStage* found = nullptr;
+  for (const MedianStage& stage : stages.median) {
+    if (of(stage) && (found == nullptr || *of(stage) > *of(*found))) {
+      found = &stage;
+    }
+  }
+  return found;
+}
+
+Amount count(std::size_t n) {
+  return {static_cast<double>(n), AmountKind::count};
+}
+
+void addWhereMostGoes(const Stages& stages, std::vector<Saying>& all) {
+  const MedianStage* most = largest(stages, [](const MedianStage& one) { return one.share; });
+  const MedianStage* longest = largest(stages, [](const MedianStage& one) { return one.median; });
+  if (most != nullptr) {
+    all.push_back({"The largest part of the time to the first shock lies between %1 and %2: %3, "
+                   "added up over %4 records.",
+                   {Term{name(most->from)}, Term{name(most->to)},
+                    Amount{*most->share, AmountKind::share}, count(stages.shareRecords)}});
+    if (stages.undividedShare > 0) {
+      all.push_back({"%1 of it cannot be divided, as moments are not recorded.",
+                     {Amount{*stages.undividedShare, AmountKind::share}}});
+    }
+    if (most->to == StageMoment::firstShock && most->from == StageMoment::firstAnalysis) {
+      all.push_back({"That holds records whose first analysis advised no shock: such time is not "
+                     "lost.",
+                     {}});
+    }
+  }
+  if (longest == nullptr) {
+    return;
+  }
+  const std::vector<SayingPart> parts{Term{name(longest->from)}, Term{name(longest->to)},
+                                      Amount{*longest->median, AmountKind::seconds},
+                                      count(longest->records)};
+  if (most == nullptr || most == longest) {
+    all.push_back(
+        {"Typically the longest stage is from %1 to %2: %3 in the middle of %4 records.", parts});
+  } else {
+    all.push_back({"Typically another stage is the longest, from %1 to %2: %3 in the middle of %4 "
+                   "records. Single records in which the first took very long make the "
+                   "difference.",
+                   parts});
+  }
+}
+
 } // namespace
 
 std::string_view name(StageMoment moment) {
@@ -152,14 +230,18 @@ tl::expected<Stages, SeasonRefusal> stages(const Season& season, const Chosen& c
     result.median.push_back(medianStage(result.records, i, i + 1));
   }
   result.total = medianStage(result.records, begin, shock);
+  addShares(result);
   return result;
 }
 
 std::vector<Saying> words(const Stages& stages) {
-  const auto count = [](std::size_t n) {
-    return Amount{static_cast<double>(n), AmountKind::count};
-  };
   std::vector<Saying> all;
+  addWhereMostGoes(stages, all);
+  if (stages.total.median) {
+    all.push_back(
+        {"The whole takes %1 in the middle of %2 records.",
+         {Amount{*stages.total.median, AmountKind::seconds}, count(stages.total.records)}});
+  }
   all.push_back(stages.from == StagesFrom::call
                     ? Saying{"From the call to the first shock, stage by stage. A stage whose ends "
                              "are not recorded is left open.",
@@ -167,22 +249,6 @@ std::vector<Saying> words(const Stages& stages) {
                     : Saying{"From device on to the first shock, stage by stage. A stage whose "
                              "ends are not recorded is left open.",
                              {}});
-  const MedianStage* longest = nullptr;
-  for (const MedianStage& stage : stages.median) {
-    if (stage.median && (longest == nullptr || *stage.median > *longest->median)) {
-      longest = &stage;
-    }
-  }
-  if (longest != nullptr) {
-    all.push_back({"Most time goes between %1 and %2: %3 in the middle of %4 records.",
-                   {Term{name(longest->from)}, Term{name(longest->to)},
-                    Amount{*longest->median, AmountKind::seconds}, count(longest->records)}});
-  }
-  if (stages.total.median) {
-    all.push_back(
-        {"The whole takes %1 in the middle of %2 records.",
-         {Amount{*stages.total.median, AmountKind::seconds}, count(stages.total.records)}});
-  }
   if (stages.leftOpen > 0) {
     all.push_back({"Records that give no such moment: %1.", {count(stages.leftOpen)}});
   }

@@ -51,6 +51,10 @@ struct MedianStage {
   /// Seconds of the records that have both its ends.
   std::optional<double> median, low, high;
   std::size_t records = 0;
+  /// Of all the time to the first shock, over the records of `Stages::shareRecords`, the part
+  /// between these ends. A stage that is short in most records and very long in a few takes a large
+  /// part and has a short median. Empty: fewer than five such records.
+  std::optional<double> share;
 };
 
 struct Stages {
@@ -62,6 +66,10 @@ struct Stages {
   /// on the records that have it.
   std::vector<MedianStage> median;
   MedianStage total;
+  /// Those that have the whole, and no negative stage in it: parts would pass 1.
+  std::size_t shareRecords = 0;
+  /// The part that is in no stage's share, as moments that would divide it are not recorded.
+  std::optional<double> undividedShare;
   /// Records that give no moment after the beginning, or no beginning.
   std::size_t leftOpen = 0;
 };
@@ -74,7 +82,8 @@ struct Stages {
 /// any chain of measured times that leads to it.
 [[nodiscard]] MomentTimes momentTimes(const Season& season, std::uint32_t place, StagesFrom from);
 
-/// One sentence for under the picture: what it shows and where most time goes.
+/// Sentences for under the picture: where most time goes, all records added up and in the middle
+/// one, then what it shows.
 [[nodiscard]] std::vector<Saying> words(const Stages& stages);
 
 } // namespace afterbeat

@@ -162,8 +162,9 @@ RuleCounts countRules(const Reasons& reasons) {
 
 bool isUsual(StandOutRule rule, const RuleCounts& counts, std::size_t records) {
   // Far out is rare by its own making, and is asked of many measures.
-  return rule != StandOutRule::farOut && records >= kLeastForFarOut &&
-         static_cast<double>(counts[indexOf(rule)]) > kUsualShare * static_cast<double>(records);
+  const double share = records >= kLeastForFarOut ? kUsualShare : kUsualShareOfFew;
+  return rule != StandOutRule::farOut && records >= kLeastForSummary &&
+         static_cast<double>(counts[indexOf(rule)]) > share * static_cast<double>(records);
 }
 
 /// Every reason of the records of one kind, the usual ones marked.

@@ -27,9 +27,9 @@ enum class StandOutRule : std::uint8_t {
 [[nodiscard]] std::string_view ruleSource(StandOutRule rule);
 
 /// A rule that holds for more than this share of a kind's records singles none out: it is what is
-/// usual there, a matter for the picture over time. Asked of `kLeastForFarOut` records or more;
-/// common practice, no source.
-inline constexpr double kUsualShare = 0.25;
+/// usual there, a matter for the picture over time. Asked of `kLeastForFarOut` records or more, of
+/// fewer the larger share, of fewer than `kLeastForSummary` not at all; common practice, no source.
+inline constexpr double kUsualShare = 0.25, kUsualShareOfFew = 0.5;
 
 struct StandOutReason {
   StandOutRule rule = StandOutRule::farOut;

@@ -2971,10 +2971,6 @@
         <translation>Vom Einschalten bis zum ersten Schock, Abschnitt für Abschnitt. Ein Abschnitt, dessen Enden nicht aufgezeichnet sind, bleibt offen.</translation>
     </message>
     <message>
-        <source>Most time goes between %1 and %2: %3 in the middle of %4 records.</source>
-        <translation>Die meiste Zeit vergeht zwischen „%1“ und „%2“: %3 in der Mitte von %4 Aufzeichnungen.</translation>
-    </message>
-    <message>
         <source>The whole takes %1 in the middle of %2 records.</source>
         <translation>Das Ganze dauert %1 in der Mitte von %2 Aufzeichnungen.</translation>
     </message>
@@ -3347,10 +3343,6 @@
         <translation>Mitte: Median; mittlere Hälfte: Quartile vom Typ 7 (Hyndman und Fan, The American Statistician 1996;50:361-365, aus dem Gedächtnis). Wie weit eine Mitte danebenliegen kann: Bootstrap-Perzentilintervall, 95 %, 2000 Stichproben (Efron, The Annals of Statistics 1979;7:1-26, aus dem Gedächtnis).</translation>
     </message>
     <message>
-        <source>Groups: rank test of Mann and Whitney, corrected for the number of groups after Holm (both from memory). Over time: longest run and crossings after Anhøj and Olesen, PLoS ONE 2014;9:e113825 (read in a secondary publication).</source>
-        <translation>Gruppen: Rangtest nach Mann und Whitney, nach Holm für die Zahl der Gruppen korrigiert (beides aus dem Gedächtnis). Verlauf: längste Folge und Seitenwechsel nach Anhøj und Olesen, PLoS ONE 2014;9:e113825 (nach einer Sekundärquelle).</translation>
-    </message>
-    <message>
         <source>Season at a glance: %1</source>
         <translation>Der Zeitraum auf einen Blick: %1</translation>
     </message>
@@ -3538,6 +3530,46 @@
     <message>
         <source>Figures computed with: %1.</source>
         <translation>Kennzahlen berechnet mit: %1.</translation>
+    </message>
+    <message>
+        <source>%1 – %2: %3, elsewhere %4.</source>
+        <translation>%1 – %2: %3, anderswo %4.</translation>
+    </message>
+    <message>
+        <source>Where none is recorded – %1: %2, elsewhere %3.</source>
+        <translation>Wo nichts angegeben ist – %1: %2, anderswo %3.</translation>
+    </message>
+    <message>
+        <source>No group differs from the others in any of these figures by more than chance explains. In few records a real difference can go unseen.</source>
+        <translation>Keine Gruppe unterscheidet sich in einer dieser Zahlen stärker von den anderen, als es der Zufall erklärt. Bei wenigen Aufzeichnungen kann ein wirklicher Unterschied verborgen bleiben.</translation>
+    </message>
+    <message>
+        <source>The largest part of the time to the first shock lies between %1 and %2: %3, added up over %4 records.</source>
+        <translation>Der größte Teil der Zeit bis zum ersten Schock liegt zwischen „%1“ und „%2“: %3, zusammengezählt über %4 Aufzeichnungen.</translation>
+    </message>
+    <message>
+        <source>%1 of it cannot be divided, as moments are not recorded.</source>
+        <translation>%1 davon lassen sich nicht aufteilen, weil Zeitpunkte nicht aufgezeichnet sind.</translation>
+    </message>
+    <message>
+        <source>That holds records whose first analysis advised no shock: such time is not lost.</source>
+        <translation>Darin sind auch Aufzeichnungen, deren erste Analyse keinen Schock empfahl: Diese Zeit ist nicht verloren.</translation>
+    </message>
+    <message>
+        <source>Typically the longest stage is from %1 to %2: %3 in the middle of %4 records.</source>
+        <translation>Gewöhnlich ist der längste Abschnitt der von „%1“ bis „%2“: %3 in der Mitte von %4 Aufzeichnungen.</translation>
+    </message>
+    <message>
+        <source>Typically another stage is the longest, from %1 to %2: %3 in the middle of %4 records. Single records in which the first took very long make the difference.</source>
+        <translation>Gewöhnlich ist ein anderer Abschnitt der längste, von „%1“ bis „%2“: %3 in der Mitte von %4 Aufzeichnungen. Den Unterschied machen einzelne Aufzeichnungen, in denen der erste sehr lang war.</translation>
+    </message>
+    <message>
+        <source>Groups: rank test of Mann and Whitney, corrected for the number of groups after Holm and for the number of figures asked at once (all from memory). Over time: longest run and crossings after Anhøj and Olesen, PLoS ONE 2014;9:e113825 (read in a secondary publication).</source>
+        <translation>Gruppen: Rangtest nach Mann und Whitney, nach Holm für die Zahl der Gruppen korrigiert, dazu für die Zahl der zugleich gefragten Größen (alles aus dem Gedächtnis). Verlauf: längste Folge und Seitenwechsel nach Anhøj und Olesen, PLoS ONE 2014;9:e113825 (nach einer Sekundärquelle).</translation>
+    </message>
+    <message>
+        <source>Differences between sites beyond chance</source>
+        <translation>Unterschiede zwischen Orten, die der Zufall nicht erklärt</translation>
     </message>
 </context>
 <context>

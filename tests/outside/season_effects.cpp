@@ -19,10 +19,27 @@ constexpr auto kAdvice = MeasureId::adviceToShockMedian;
 constexpr int kSlowSite = 3;
 const std::chrono::sys_days kMiddle = std::chrono::year(2025) / 1 / 1;
 
+/// As many as a report asks.
+const std::vector<MeasureId> kFigures{
+    kElectrodes,
+    kAdvice,
+    MeasureId::callToFirstShock,
+    MeasureId::powerOnToFirstShock,
+    MeasureId::longestPause,
+    MeasureId::preShockPauseMedian,
+    MeasureId::postShockPauseMedian,
+    MeasureId::compressionRate,
+    MeasureId::compressionRateInRange,
+    MeasureId::handsOffFraction,
+    MeasureId::arrestTime,
+};
+
 MadeSeason made(SeasonPlan plan, std::size_t records, int seed) {
   plan.records = records;
   plan.seed = static_cast<std::uint64_t>(seed);
-  return MadeSeason(plan, {kElectrodes, kAdvice});
+  std::vector<MeasureId> columns = kFigures;
+  columns.push_back(MeasureId::shocksDelivered); // stands beside the share hands were off
+  return MadeSeason(plan, columns);
 }
 
 struct Named {
@@ -30,9 +47,13 @@ struct Named {
   [[nodiscard]] bool any() const { return slow || other; }
 };
 
-Named sitesNamed(const Season& season) {
+Named sitesNamed(const Season& season, MeasureId figure = kElectrodes,
+                 std::size_t figuresAsked = 1) {
   const Chosen rescues = ofKind(season, everything(season), RecordKind::rescue);
-  const Spread bySite = spread(season, rescues, kElectrodes, GroupBy::site).value();
+  SpreadSettings settings;
+  settings.bootstrap.resamples = 1; // no interval is looked at
+  settings.figuresAsked = figuresAsked;
+  const Spread bySite = spread(season, rescues, figure, GroupBy::site, settings).value();
   Named named;
   for (const SpreadGroup& group : bySite.groups) {
     if (!group.against || !group.against->clear) {
@@ -47,6 +68,12 @@ Named sitesNamed(const Season& season) {
     }
   }
   return named;
+}
+
+bool namedInAReport(const Season& season, std::size_t figuresAsked) {
+  return std::any_of(kFigures.begin(), kFigures.end(), [&](MeasureId figure) {
+    return sitesNamed(season, figure, figuresAsked).any();
+  });
 }
 
 OverTime chartOf(const Season& season, OverTimeSettings settings, bool marked) {
@@ -114,12 +141,16 @@ EffectRates countEffects(int seasons, std::size_t records) {
   for (int seed = 1; seed <= seasons; ++seed) {
     const MadeSeason plain = made(nothing, records, seed);
     rates.siteNamedFalsely += sitesNamed(plain.season()).any() ? 1 : 0;
+    rates.namedInAReportFalsely += namedInAReport(plain.season(), kFigures.size()) ? 1 : 0;
+    rates.namedInAReportUncorrected += namedInAReport(plain.season(), 1) ? 1 : 0;
     rates.stepCalledClearFalsely += stepClear(plain.season()) ? 1 : 0;
     rates.runSignalFalsely += runSignal(plain.season()) ? 1 : 0;
     rates.shareSignalFalsely += shareSignal(plain.season()) ? 1 : 0;
     const MadeSeason withSlow = made(slow, records, seed + 10'000);
     const Named named = sitesNamed(withSlow.season());
     rates.slowSiteNamed += named.slow ? 1 : 0;
+    rates.slowSiteNamedInAReport +=
+        sitesNamed(withSlow.season(), kElectrodes, kFigures.size()).slow ? 1 : 0;
     rates.otherNamedSlower += named.otherSlower ? 1 : 0;
     rates.otherNamedAtAll += named.other ? 1 : 0;
     const MadeSeason withTraining = made(trained, records, seed + 20'000);

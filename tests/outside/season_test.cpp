@@ -32,6 +32,8 @@ void expectAtLeast(const char* what, int count, double promised) {
 
 TEST(Seasons, WhatIsNotThereIsNotFound) {
   expectAtMost("any site named where none differs", rates().siteNamedFalsely, 0.05);
+  expectAtMost("any site named in any of eleven figures of a report", rates().namedInAReportFalsely,
+               0.05);
   expectAtMost("a step called clear where nothing happened", rates().stepCalledClearFalsely, 0.05);
   expectAtMost("a signal in a steady run chart", rates().runSignalFalsely, 0.10);
   expectAtMost("a signal in a steady share chart of 24 months", rates().shareSignalFalsely,
@@ -42,6 +44,7 @@ TEST(Seasons, WhatIsNotThereIsNotFound) {
 // The promise stands in resources/definitions/compare.md.
 TEST(Seasons, WhatIsThereIsFound) {
   expectAtLeast("a slow site named as slower", rates().slowSiteNamed, 0.99);
+  expectAtLeast("the same, among eleven figures", rates().slowSiteNamedInAReport, 0.99);
   expectAtLeast("a training that helped called clear", rates().stepCalledClear, 0.99);
   expectAtLeast("a training nobody marked gives a signal", rates().runSignal, 0.9);
 }

@@ -56,14 +56,15 @@ TEST(Said, EveryTitleIsTranslated) {
 }
 
 TEST(Said, PartsAreWrittenInTheReadersLanguage) {
-  const Saying saying{"Most time goes between %1 and %2: %3 in the middle of %4 records.",
-                      {Term{"call"}, Term{"first shock"}, Amount{12.34, AmountKind::seconds},
-                       Amount{1234, AmountKind::count}}};
-  EXPECT_EQ(said(saying, Words{}),
-            "Most time goes between call and first shock: 12.3 s in the middle of 1234 records.");
+  const Saying saying{
+      "Typically the longest stage is from %1 to %2: %3 in the middle of %4 records.",
+      {Term{"call"}, Term{"first shock"}, Amount{12.34, AmountKind::seconds},
+       Amount{1234, AmountKind::count}}};
+  EXPECT_EQ(said(saying, Words{}), "Typically the longest stage is from call to first shock: 12.3 "
+                                   "s in the middle of 1234 records.");
   EXPECT_EQ(said(saying, Words::inLanguage(QStringLiteral("de"))),
-            QString::fromUtf8("Die meiste Zeit vergeht zwischen „Notruf“ und „erster Schock“: "
-                              "12,3 s in der Mitte von 1234 Aufzeichnungen."));
+            QString::fromUtf8("Gewöhnlich ist der längste Abschnitt der von „Notruf“ bis „erster "
+                              "Schock“: 12,3 s in der Mitte von 1234 Aufzeichnungen."));
 }
 
 TEST(Said, TextOfARecordCannotTakeAnotherPlace) {

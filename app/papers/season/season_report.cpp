@@ -51,6 +51,13 @@ QStringList rowOf(const SpreadGroup& group, MeasureId measure, bool elsewhere, c
   return row;
 }
 
+/// Each figure is one of those that a report asks at once.
+SpreadSettings inReport() {
+  SpreadSettings settings;
+  settings.figuresAsked = reportMeasures().size();
+  return settings;
+}
+
 class Maker {
 public:
   Maker(const Season& season, const ReportSettings& settings)
@@ -121,7 +128,8 @@ private:
         << say(QT_TRANSLATE_NOOP(
                "Papers",
                "Groups: rank test of Mann and Whitney, corrected for the number of groups "
-               "after Holm (both from memory). Over time: longest run and crossings after "
+               "after Holm and for the number of figures asked at once (all from memory). Over "
+               "time: longest run and crossings after "
                "Anhøj and Olesen, PLoS ONE 2014;9:e113825 (read in a secondary "
                "publication)."))
         << say(QT_TRANSLATE_NOOP("Papers", "Figures computed with: %1."))
@@ -141,13 +149,17 @@ private:
     section.marks = seasonMarks(season_, chosen, report_.words);
     section.blocks.emplace_back(extent(chosen, false));
     addTable(section, table(chosen));
+    const std::vector<Spread> spreads = bySite(chosen);
+    addDifferences(section, spreads);
     addStages(section, chosen);
     addSpread(section, chosen, MeasureId::longestPause, GroupBy::site);
     addOverTime(section, chosen);
     addSpread(section, chosen, MeasureId::handsOffFraction, GroupBy::quarter);
-    addWorthALook(section, chosen, kMostWorthALook);
+    const auto standingOut = worthALook(season_, chosen, settings_.figures.profile);
+    addWorthALook(section, standingOut, kMostWorthALook);
+    addUsual(section, chosen);
     report_.sections.push_back(std::move(section));
-    sites(kind, chosen);
+    sites(kind, chosen, spreads, standingOut);
   }
 
   QString extent(const Chosen& chosen, bool ofASite) const {
@@ -191,6 +203,30 @@ private:
             say(QT_TRANSLATE_NOOP("Papers", "Middle half")),
             say(QT_TRANSLATE_NOOP("Papers", "Not recorded")),
             say(QT_TRANSLATE_NOOP("Papers", "Does not apply"))};
+  }
+
+  /// Every figure by site, all asked at once.
+  std::vector<Spread> bySite(const Chosen& chosen) const {
+    std::vector<Spread> spreads;
+    for (const MeasureId measure : reportMeasures()) {
+      if (auto found = spread(season_, chosen, measure, GroupBy::site, inReport())) {
+        spreads.push_back(std::move(*found));
+      }
+    }
+    return spreads;
+  }
+
+  void addDifferences(ReportSection& section, const std::vector<Spread>& spreads) const {
+    const std::vector<Saying> differences = whereGroupsDiffer(spreads);
+    if (differences.empty()) {
+      return;
+    }
+    ReportList list;
+    list.head = say(QT_TRANSLATE_NOOP("Papers", "Differences between sites beyond chance"));
+    for (const Saying& difference : differences) {
+      list.lines << said(difference, report_.words);
+    }
+    section.blocks.emplace_back(std::move(list));
   }
 
   ReportTable table(const Chosen& chosen) const {
@@ -244,7 +280,7 @@ private:
 
   void addSpread(ReportSection& section, const Chosen& chosen, MeasureId measure,
                  GroupBy by) const {
-    if (const auto found = spread(season_, chosen, measure, by)) {
+    if (const auto found = spread(season_, chosen, measure, by, inReport())) {
       section.blocks.emplace_back(shared(spreadChart(season_, *found, report_.words)));
     }
   }
@@ -261,8 +297,8 @@ private:
     }
   }
 
-  void addWorthALook(ReportSection& section, const Chosen& chosen, std::size_t most) const {
-    const std::vector<StandOut> found = worthALook(season_, chosen, settings_.figures.profile);
+  void addWorthALook(ReportSection& section, const std::vector<StandOut>& found,
+                     std::size_t most) const {
     ReportList list;
     list.head = found.size() > most
                     ? say(QT_TRANSLATE_NOOP("Papers", "Worth a look: %1 of %2 that stand out"))
@@ -283,31 +319,37 @@ private:
     if (found.empty()) {
       list.lines << say(QT_TRANSLATE_NOOP("Papers", "No record stands out."));
     }
-    if (const auto usual = usualHere(season_, chosen, settings_.figures.profile)) {
-      for (const Saying& saying : *usual) {
-        list.lines << said(saying, report_.words);
-      }
-    }
     section.blocks.emplace_back(std::move(list));
   }
 
-  void sites(StatedKind kind, const Chosen& chosen) {
-    std::vector<Spread> spreads;
-    for (const MeasureId measure : reportMeasures()) {
-      if (auto found = spread(season_, chosen, measure, GroupBy::site)) {
-        spreads.push_back(std::move(*found));
+  /// Goes on the list before it.
+  void addUsual(ReportSection& section, const Chosen& chosen) const {
+    if (const auto usual = usualHere(season_, chosen, settings_.figures.profile)) {
+      for (const Saying& saying : *usual) {
+        std::get<ReportList>(section.blocks.back()).lines << said(saying, report_.words);
       }
     }
+  }
+
+  void sites(StatedKind kind, const Chosen& chosen, const std::vector<Spread>& spreads,
+             const std::vector<StandOut>& standingOut) {
     if (spreads.empty()) {
       return;
     }
     for (std::size_t i = 0; i < spreads.front().groups.size(); ++i) {
-      site(kind, chosen, spreads, i);
+      site(kind, chosen, spreads, i, standingOut);
     }
   }
 
+  std::vector<StandOut> ofSite(const std::string& site, const std::vector<StandOut>& all) const {
+    std::vector<StandOut> here;
+    std::copy_if(all.begin(), all.end(), std::back_inserter(here),
+                 [&](const StandOut& one) { return season_.records[one.place].site == site; });
+    return here;
+  }
+
   void site(StatedKind kind, const Chosen& chosen, const std::vector<Spread>& spreads,
-            std::size_t index) {
+            std::size_t index, const std::vector<StandOut>& standingOut) {
     const SpreadGroup& group = spreads.front().groups[index];
     Chosen here;
     std::copy_if(chosen.begin(), chosen.end(), std::back_inserter(here),
@@ -344,7 +386,7 @@ private:
                                               "explains: %1. Why, these figures cannot say."))
                   .arg(report_.words.list(clear)));
     addOverTime(section, here);
-    addWorthALook(section, here, kMostOfASite);
+    addWorthALook(section, ofSite(group.name, standingOut), kMostOfASite);
     report_.sections.push_back(std::move(section));
   }
 

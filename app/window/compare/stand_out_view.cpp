@@ -34,6 +34,20 @@ public:
   }
 };
 
+/// "North boathouse · North lifeboat"; of a record that says neither, its file.
+QString whereAndWho(const RecordFacts& facts) {
+  if (facts.site.empty() && facts.team.empty()) {
+    return factWords(Fact::file, facts);
+  }
+  QStringList parts;
+  for (const auto& [fact, text] : {std::pair(Fact::site, facts.site), {Fact::team, facts.team}}) {
+    if (!text.empty()) {
+      parts << factWords(fact, facts);
+    }
+  }
+  return parts.join(QStringLiteral("  ·  "));
+}
+
 } // namespace
 
 StandOutView::StandOutView(SeasonDesk& desk, QWidget* parent)
@@ -89,9 +103,9 @@ StandOutView::Found StandOutView::find(const SharedSource& source, const Chosen&
       const RecordFacts& facts = source->season().records[all[i].place];
       Line line;
       line.place = all[i].place;
-      line.record = QStringLiteral("%1  ·  %2\n%3")
-                        .arg(factWords(Fact::day, facts), factWords(Fact::kind, facts),
-                             factWords(Fact::file, facts));
+      line.record =
+          QStringLiteral("%1  ·  %2\n%3")
+              .arg(factWords(Fact::day, facts), factWords(Fact::kind, facts), whereAndWho(facts));
       QStringList reasons;
       for (const StandOutReason& reason : all[i].reasons) {
         reasons << papers::said(reason.saying, words());

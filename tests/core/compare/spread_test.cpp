@@ -102,6 +102,23 @@ TEST(Spread, NamesTheGroupThatDiffers) {
       << wordsOf(found);
 }
 
+TEST(Spread, OfManyFiguresAskedAtOnceEachChanceCountsAsOften) {
+  auto told = fourSites();
+  const auto alone = spread(told.season(), told.all(), kPause, GroupBy::site).value();
+  const double chance = alone.groups[0].against->chance;
+  EXPECT_TRUE(alone.groups[0].against->clear);
+  SpreadSettings asked;
+  asked.figuresAsked = static_cast<std::size_t>(0.06 / chance) + 1;
+  const auto oneOfMany = spread(told.season(), told.all(), kPause, GroupBy::site, asked).value();
+  EXPECT_FALSE(oneOfMany.groups[0].against->clear);
+  EXPECT_DOUBLE_EQ(oneOfMany.groups[0].against->chance,
+                   static_cast<double>(asked.figuresAsked) * chance);
+  EXPECT_EQ(afterbeat::told(whereGroupsDiffer({alone})),
+            "Boathouse – Pause before a shock, median: 13.5 s, elsewhere 3.5 s.\n");
+  EXPECT_EQ(afterbeat::told(whereGroupsDiffer({oneOfMany})).find("No group differs"), 0U);
+  EXPECT_TRUE(whereGroupsDiffer({}).empty());
+}
+
 TEST(Spread, OneSlowSiteDoesNotMakeTheOthersFast) {
   ToldSeason told;
   for (int i = 0; i < 40; ++i) {

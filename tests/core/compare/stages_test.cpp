@@ -78,11 +78,67 @@ TEST(Stages, MedianOfThoseThatHaveBothEnds) {
   EXPECT_EQ(found.total.records, 1U);
   EXPECT_FALSE(found.total.median);
   const std::string text = afterbeat::told(words(found));
-  EXPECT_NE(text.find("Most time goes between electrodes attached and first analysis: 50.0 s in "
-                      "the middle of 5 records."),
+  EXPECT_NE(text.find("Typically the longest stage is from electrodes attached to first analysis: "
+                      "50.0 s in the middle of 5 records."),
             std::string::npos)
       << text;
+  EXPECT_FALSE(found.median[0].share) << "one record alone has the whole";
   EXPECT_NE(text.find("Records that give no such moment: 1."), std::string::npos);
+}
+
+/// Device on to electrodes 30 s, to the first analysis 10 s more, to the first shock `last` more.
+void tell(ToldSeason& told, double last) {
+  told.rescue("pier", {},
+              {{powerOnToElectrodes, 30},
+               {electrodesToFirstAnalysis, 10},
+               {powerOnToFirstShock, 40 + last}});
+}
+
+TEST(Stages, AFewVeryLongOnesTakeMostOfTheTimeAndNotOfTheMiddle) {
+  ToldSeason told;
+  for (const double last : {10, 10, 10, 300, 400}) {
+    tell(told, last);
+  }
+  const auto found = stages(told.season(), told.all(), StagesFrom::powerOn).value();
+  const double whole = 5 * 40 + 730;
+  EXPECT_DOUBLE_EQ(*found.median[0].share, 150 / whole);
+  EXPECT_DOUBLE_EQ(*found.median[1].share, 50 / whole);
+  EXPECT_DOUBLE_EQ(*found.median[2].share, 730 / whole);
+  EXPECT_EQ(found.undividedShare, 0);
+  const std::string text = afterbeat::told(words(found));
+  EXPECT_EQ(text.find("The largest part of the time to the first shock lies between first analysis "
+                      "and first shock: 78 %, added up over 5 records."),
+            0U)
+      << text;
+  EXPECT_NE(text.find("whose first analysis advised no shock"), std::string::npos) << text;
+  EXPECT_NE(text.find("Typically another stage is the longest, from device on to electrodes "
+                      "attached: 30.0 s in the middle of 5 records."),
+            std::string::npos)
+      << text;
+}
+
+TEST(Stages, WhatNothingDividesIsNoStagesShare) {
+  ToldSeason told;
+  for (int i = 0; i < 4; ++i) {
+    tell(told, 20);
+  }
+  told.rescue("pier", {}, {{powerOnToElectrodes, 30}, {powerOnToFirstShock, 90}});
+  const auto found = stages(told.season(), told.all(), StagesFrom::powerOn).value();
+  EXPECT_DOUBLE_EQ(*found.median[0].share, 150.0 / 330);
+  EXPECT_NEAR(*found.undividedShare, 60.0 / 330, 1e-12);
+  EXPECT_NE(afterbeat::told(words(found)).find("18 % of it cannot be divided"), std::string::npos);
+}
+
+TEST(Stages, ATimeBackwardsIsInNoShare) {
+  ToldSeason told;
+  for (const double last : {20, 20, 20, 20, -5}) {
+    tell(told, last);
+  }
+  EXPECT_FALSE(stages(told.season(), told.all(), StagesFrom::powerOn)->median[0].share);
+  tell(told, 20);
+  const auto found = stages(told.season(), told.all(), StagesFrom::powerOn).value();
+  EXPECT_EQ(found.shareRecords, 5U);
+  EXPECT_DOUBLE_EQ(*found.median[0].share, 0.5);
 }
 
 TEST(Stages, KindsAreNotMixed) {

@@ -113,6 +113,21 @@ TEST(StandOut, WhatHoldsForManyNamesNone) {
   EXPECT_EQ(found(told).size(), 6U);          // those and the shock that was not given
 }
 
+TEST(StandOut, OfFewWhatHoldsForMostNamesNone) {
+  ToldSeason told;
+  for (int i = 0; i < 15; ++i) {
+    told.rescue("pier", day(1, 1), {{preShockPauseWorst, i < 8 ? 30 : 1}});
+  }
+  EXPECT_TRUE(found(told).empty()) << "eight of fifteen";
+  told.cell(0, preShockPauseWorst).value = 1;
+  EXPECT_EQ(found(told).size(), 7U) << "seven of fifteen are not most of them";
+  ToldSeason four;
+  for (int i = 0; i < 4; ++i) {
+    four.rescue("pier", day(1, 1), {{preShockPauseWorst, 30}});
+  }
+  EXPECT_EQ(found(four).size(), 4U) << "nothing is usual among four";
+}
+
 TEST(StandOut, MoreReasonsFirst) {
   ToldSeason told;
   told.rescue("pier", day(5, 1), {{shocksWithheld, 1}});
