@@ -103,6 +103,10 @@ public:
     if (!readSeason()) {
       return Exit::readOrWriteFailed;
     }
+    // By the names that the user knows, before they go.
+    Filter filter;
+    filter.words = options_.only;
+    chosen_ = matching(season_, filter);
     if (options_.withoutIdentity) {
       report_.steps = papers::withoutIdentity(std::move(report_.steps));
       const auto found = secret();
@@ -239,10 +243,7 @@ private:
     report_.language = QString::fromStdString(options_.language);
     report_.figures = settings_;
     report_.withoutIdentity = options_.withoutIdentity;
-    Filter filter;
-    filter.words = options_.only;
-    const Chosen chosen = matching(season_, filter);
-    writeStreams(chosen);
+    writeStreams(chosen_);
     const bool painted =
         !options_.report.empty() || !options_.page.empty() || !options_.pictures.empty();
     if (painted && !QFontDatabase::hasFamily(QString::fromLatin1(papers::kPaperFont))) {
@@ -250,7 +251,7 @@ private:
       return Exit::readOrWriteFailed;
     }
     if (!options_.report.empty() || !options_.page.empty()) {
-      const papers::SeasonReport report = papers::makeSeasonReport(season_, chosen, report_);
+      const papers::SeasonReport report = papers::makeSeasonReport(season_, chosen_, report_);
       if (!options_.report.empty()) {
         exit_ = worse(
             exit_, writeFile(options_.report, papers::reportAsPdf(report, options_.paper == "Letter"
@@ -262,7 +263,7 @@ private:
       }
     }
     if (!options_.pictures.empty()) {
-      writePictures(chosen);
+      writePictures(chosen_);
     }
     return worse(exit_, flushOutput());
   }
@@ -286,11 +287,12 @@ private:
     for (const auto& picture : papers::seasonPictures(season_, chosen, report_)) {
       const std::string path =
           (files::path(options_.pictures) / picture.name.toStdString()).string();
-      exit_ = worse(exit_, writeFile(path + ".svg", papers::chartAsSvg(picture.chart, 900, look)));
-      exit_ =
-          worse(exit_, writeFile(path + ".png", papers::chartAsPng(picture.chart, 900, look, 2)));
-      if (exit_ == Exit::readOrWriteFailed) {
-        return;
+      const Exit written =
+          worse(writeFile(path + ".svg", papers::chartAsSvg(picture.chart, 900, look)),
+                writeFile(path + ".png", papers::chartAsPng(picture.chart, 900, look, 2)));
+      exit_ = worse(exit_, written);
+      if (written != Exit::fine) {
+        return; // the next would fail alike
       }
     }
   }
@@ -299,6 +301,7 @@ private:
   FigureSettings settings_;
   papers::ReportSettings report_;
   Season season_;
+  Chosen chosen_;
   std::optional<archive::Archive> archive_;
   Exit exit_ = Exit::fine;
 };

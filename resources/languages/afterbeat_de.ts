@@ -3587,6 +3587,30 @@
         <source>Points: %1. With fewer than %2 nothing can be said of a change.</source>
         <translation>Punkte: %1. Bei weniger als %2 lässt sich über eine Änderung nichts sagen.</translation>
     </message>
+    <message>
+        <source>From %1 to %2 (middles): %3 %4, %5 %6.</source>
+        <translation>Von %1 bis %2 (Mitten): %3 %4, %5 %6.</translation>
+    </message>
+    <message>
+        <source>too few for a middle</source>
+        <translation>zu wenige für eine Mitte</translation>
+    </message>
+    <message>
+        <source>%1: %2, far above what is usual here (middle %3). Beside it: %4 %5, %6 %7.</source>
+        <translation>%1: %2, weit über dem hier Üblichen (Mitte %3). Daneben: %4 %5, %6 %7.</translation>
+    </message>
+    <message>
+        <source>%1: %2, far below what is usual here (middle %3). Beside it: %4 %5, %6 %7.</source>
+        <translation>%1: %2, weit unter dem hier Üblichen (Mitte %3). Daneben: %4 %5, %6 %7.</translation>
+    </message>
+    <message>
+        <source>From %1 (%2): no point lies after it.</source>
+        <translation>Ab %1 (%2): kein Punkt liegt danach.</translation>
+    </message>
+    <message>
+        <source>From %1 (%2): no point lies between it and the next marked day.</source>
+        <translation>Ab %1 (%2): kein Punkt liegt zwischen diesem und dem nächsten markierten Tag.</translation>
+    </message>
 </context>
 <context>
     <name>WaveMarks</name>
@@ -6168,10 +6192,6 @@
         <translation>Ort</translation>
     </message>
     <message>
-        <source>Type to filter: site, team, file, day, cause…</source>
-        <translation>Tippen zum Filtern: Ort, Team, Datei, Tag, Grund…</translation>
-    </message>
-    <message>
         <source>All sites</source>
         <translation>Alle Orte</translation>
     </message>
@@ -6194,6 +6214,10 @@
     <message>
         <source>This archive holds no figures with the settings below; these were computed with: %1.</source>
         <translation>Dieses Archiv enthält keine Kennzahlen mit den unten genannten Einstellungen; diese wurden berechnet mit: %1.</translation>
+    </message>
+    <message>
+        <source>Type to filter: site, team, kind, cause, with a shock, 2026-Q1, 2026-03..2026-05…</source>
+        <translation>Zum Filtern tippen: Ort, Team, Art, Grund, mit Schock, 2026-Q1, 2026-03..2026-05…</translation>
     </message>
 </context>
 <context>
@@ -7539,6 +7563,14 @@
     <message>
         <source>no reason recorded</source>
         <translation>kein Grund aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>with a shock</source>
+        <translation>mit Schock</translation>
+    </message>
+    <message>
+        <source>without a shock</source>
+        <translation>ohne Schock</translation>
     </message>
 </context>
 <context>

@@ -347,6 +347,23 @@ TEST(Compare, WithoutIdentityNothingIsNamed) {
   EXPECT_TRUE(has(all, "Site "));
   EXPECT_TRUE(has(all, "Record "));
   EXPECT_TRUE(has(all, "2026-03-01"));
+  std::size_t pictures = 0;
+  for (const auto& file : std::filesystem::directory_iterator(folder.path() / "pictures")) {
+    pictures += file.file_size() > 0 ? 1U : 0U;
+  }
+  EXPECT_GT(pictures, 20U) << "a file that cannot be read stops no picture";
+}
+
+TEST(Compare, WhatIsAskedForByNameIsThereWithoutIdentityToo) {
+  const Folder folder;
+  writeSeason(folder);
+  const auto records = [&folder](const std::vector<std::string>& more) {
+    std::vector<std::string> words{"compare", ".", "--json", "--only", "lakeshore"};
+    words.insert(words.end(), more.begin(), more.end());
+    return nlohmann::json::parse(folder.cli(words).out)["records"].size();
+  };
+  EXPECT_GT(records({}), 0U);
+  EXPECT_EQ(records({"--without-identity"}), records({}));
 }
 
 std::string siteIn(const Folder& folder, const std::vector<std::string>& more) {
