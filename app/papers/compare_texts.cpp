@@ -61,15 +61,23 @@ namespace {
     QT_TRANSLATE_NOOP("Papers", "From %1 (%2): %4, before %3. That is more than chance explains; "
                                 "what caused it this picture cannot say."),
     QT_TRANSLATE_NOOP("Papers", "From %1 (%2): %4, before %3. Chance alone could explain that."),
-    QT_TRANSLATE_NOOP("Papers", "With fewer than %1 points there are no limits and no signals."),
-    QT_TRANSLATE_NOOP("Papers", "With fewer than %1 points the limits may still move."),
+    QT_TRANSLATE_NOOP("Papers", "Of the stretches between marked days those with fewer than %1 "
+                                "points have no limits and no signals: %2 of %3."),
+    QT_TRANSLATE_NOOP("Papers", "Of the stretches between marked days those with fewer than %1 "
+                                "points have no signals: %2 of %3."),
+    QT_TRANSLATE_NOOP("Papers", "Limits of fewer than %1 points may still move."),
+    QT_TRANSLATE_NOOP("Papers", "From %1 (%2): fewer than five values before or after it, so "
+                                "nothing is compared."),
+    QT_TRANSLATE_NOOP("Papers", "Points: %1. With fewer than %2 nothing can be said of a change."),
+    QT_TRANSLATE_NOOP("Papers",
+                      "Beside that no sign of a change: chance alone explains how the points lie."),
     QT_TRANSLATE_NOOP("Papers", "The values lean to one side: a point beyond a limit says less "
                                 "here. The run chart asks nothing of how values are spread."),
     QT_TRANSLATE_NOOP("Papers", "Records in which it is not recorded: %1."),
     QT_TRANSLATE_NOOP("Papers", "Records to which it does not apply: %1."),
     QT_TRANSLATE_NOOP("Papers", "Records without a day, which are in no point: %1."),
-    QT_TRANSLATE_NOOP("Papers", "No rule sees more in these points than chance."),
-    QT_TRANSLATE_NOOP("Papers", "In few points a real change can go unseen."),
+    QT_TRANSLATE_NOOP("Papers", "No sign of a change: chance alone explains how these points lie."),
+    QT_TRANSLATE_NOOP("Papers", "With %1 points a real change can go unseen."),
     QT_TRANSLATE_NOOP("Papers", "A point beyond the limits"),
     QT_TRANSLATE_NOOP("Papers", "A longer run on one side of the line than chance explains"),
     QT_TRANSLATE_NOOP("Papers", "Fewer crossings of the line than chance explains"),

@@ -66,6 +66,24 @@ SignalRules rulesOf(const OverTime& chart) {
   return chart.chart == ChartKind::run ? runChartRules() : controlChartRules();
 }
 
+/// Where no value lies below 0 none can be asked to; shares end at 1.
+struct Bounds {
+  std::optional<double> least, most;
+};
+
+Bounds boundsOf(const OverTime& chart) {
+  const auto* of = std::get_if<ValueOf>(&chart.settings.subject);
+  if (of == nullptr) {
+    return {}; // sums have their bounds in their limits
+  }
+  const bool anyBelow = std::any_of(chart.points.begin(), chart.points.end(),
+                                    [](const TimePoint& point) { return point.value < 0; });
+  Bounds bounds;
+  bounds.least = anyBelow ? std::nullopt : std::optional(0.0);
+  bounds.most = amountKind(of->measure) == AmountKind::share ? std::optional(1.0) : std::nullopt;
+  return bounds;
+}
+
 void fillSegment(std::size_t index, OverTime& chart) {
   ChartSegment& segment = chart.segments[index];
   const Numbers numbers = numbersOf(chart, segment);
@@ -80,9 +98,11 @@ void fillSegment(std::size_t index, OverTime& chart) {
   const bool limited = chart.chart != ChartKind::run;
   segment.provisional = limited && n < kFirmPoints;
   segment.skewed = chart.chart == ChartKind::individuals && leansAside(numbers.value);
+  const Bounds bounds = boundsOf(chart);
   for (std::size_t i = 0; limited && i < n; ++i) {
-    chart.points[segment.firstPoint + i].lower = limits.lower(i);
-    chart.points[segment.firstPoint + i].upper = limits.upper(i);
+    TimePoint& point = chart.points[segment.firstPoint + i];
+    point.lower = std::max(limits.lower(i), bounds.least.value_or(limits.lower(i)));
+    point.upper = std::min(limits.upper(i), bounds.most.value_or(limits.upper(i)));
   }
   auto hits = findSignals(numbers.value, limits.centre, limits.deviation, rulesOf(chart));
   for (RuleHit& hit : hits) {

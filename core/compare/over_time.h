@@ -143,8 +143,8 @@ overTime(const Season& season, const Chosen& chosen, const OverTimeSettings& set
 /// rates and depths.
 [[nodiscard]] ChartKind usualChart(MeasureId id);
 
-/// Sentences for under the picture: what it shows, then what the signals and steps say, then what
-/// is missing.
+/// Sentences for under the picture: whether anything changed, as steps and signals say; then what
+/// is drawn; then cautions and what is missing.
 [[nodiscard]] std::vector<Saying> words(const OverTime& chart);
 
 /// The rule in a sentence, and where it was published.

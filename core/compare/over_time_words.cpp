@@ -1,5 +1,6 @@
 #include "core/compare/over_time_parts.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace afterbeat {
@@ -110,15 +111,64 @@ Saying lineWords(const OverTime& chart) {
   return {"The line is the mean; between the two limits points move by chance alone.", {}};
 }
 
+SayingPart nameOf(const MarkedStep& step) {
+  return step.words.empty() ? SayingPart(Term{"marked day"}) : SayingPart(step.words);
+}
+
 Saying stepWords(const OverTime& chart, const StepChange& change) {
   const MarkedStep& step = chart.settings.steps[change.step];
-  const std::vector<SayingPart> parts{step.day, step.words, amountOf(chart, change.before),
+  const std::vector<SayingPart> parts{step.day, nameOf(step), amountOf(chart, change.before),
                                       amountOf(chart, change.after)};
   return change.clear
              ? Saying{"From %1 (%2): %4, before %3. That is more than chance explains; what caused "
                       "it this picture cannot say.",
                       parts}
              : Saying{"From %1 (%2): %4, before %3. Chance alone could explain that.", parts};
+}
+
+/// Steps with too few values on one side to compare.
+void addUncompared(const OverTime& chart, std::vector<Saying>& all) {
+  for (std::size_t s = 1; s < chart.segments.size(); ++s) {
+    const std::size_t index = *chart.segments[s].step;
+    if (std::any_of(chart.changes.begin(), chart.changes.end(),
+                    [index](const StepChange& change) { return change.step == index; })) {
+      continue;
+    }
+    const MarkedStep& step = chart.settings.steps[index];
+    all.push_back(
+        {"From %1 (%2): fewer than five values before or after it, so nothing is compared.",
+         {step.day, nameOf(step)}});
+  }
+}
+
+/// With fewer points silence is said to mean little; common practice.
+constexpr std::size_t kManyPoints = 60;
+
+/// Whether anything changed.
+void addVerdict(const OverTime& chart, std::vector<Saying>& all) {
+  for (const StepChange& change : chart.changes) {
+    all.push_back(stepWords(chart, change));
+  }
+  addUncompared(chart, all);
+  for (const ChartSignal& signal : chart.signals) {
+    all.push_back(signal.saying);
+  }
+  const bool asked = std::any_of(chart.segments.begin(), chart.segments.end(),
+                                 [](const ChartSegment& segment) { return !segment.tooFew; });
+  if (!asked && !chart.points.empty()) {
+    all.push_back({"Points: %1. With fewer than %2 nothing can be said of a change.",
+                   {count(chart.points.size()), count(kLeastPointsForSignals)}});
+  } else if (asked && chart.signals.empty()) {
+    all.push_back(
+        chart.changes.empty()
+            ? Saying{"No sign of a change: chance alone explains how these points lie.", {}}
+            : Saying{"Beside that no sign of a change: chance alone explains how the "
+                     "points lie.",
+                     {}});
+    if (chart.points.size() < kManyPoints) {
+      all.push_back({"With %1 points a real change can go unseen.", {count(chart.points.size())}});
+    }
+  }
 }
 
 /// How many points chance alone puts beyond the limits, where that is likely at least one.
@@ -135,23 +185,26 @@ void addChance(const OverTime& chart, std::vector<Saying>& all) {
   }
 }
 
-/// With fewer points silence is said to mean little; common practice.
-constexpr std::size_t kManyPoints = 60;
-
 void addCautions(const OverTime& chart, std::vector<Saying>& all) {
   addChance(chart, all);
-  bool few = false, provisional = false, skewed = false;
+  std::size_t few = 0;
+  bool provisional = false, skewed = false;
   for (const ChartSegment& segment : chart.segments) {
-    few = few || segment.tooFew;
+    few += segment.tooFew ? 1U : 0U;
     provisional = provisional || segment.provisional;
     skewed = skewed || segment.skewed;
   }
-  if (few) {
-    all.push_back({"With fewer than %1 points there are no limits and no signals.",
-                   {count(kLeastPointsForSignals)}});
+  const bool run = chart.chart == ChartKind::run;
+  if (few > 0 && few < chart.segments.size()) {
+    all.push_back(
+        {run ? "Of the stretches between marked days those with fewer than %1 points have "
+               "no signals: %2 of %3."
+             : "Of the stretches between marked days those with fewer than %1 points have "
+               "no limits and no signals: %2 of %3.",
+         {count(kLeastPointsForSignals), count(few), count(chart.segments.size())}});
   }
   if (provisional) {
-    all.push_back({"With fewer than %1 points the limits may still move.", {count(kFirmPoints)}});
+    all.push_back({"Limits of fewer than %1 points may still move.", {count(kFirmPoints)}});
   }
   if (skewed) {
     all.push_back({"The values lean to one side: a point beyond a limit says less here. The run "
@@ -178,23 +231,10 @@ void addMissing(const OverTime& chart, std::vector<Saying>& all) {
 
 std::vector<Saying> words(const OverTime& chart) {
   using namespace over_time;
-  std::vector<Saying> all{pointWords(chart), lineWords(chart)};
-  for (const StepChange& change : chart.changes) {
-    all.push_back(stepWords(chart, change));
-  }
-  for (const ChartSignal& signal : chart.signals) {
-    all.push_back(signal.saying);
-  }
-  bool asked = false;
-  for (const ChartSegment& segment : chart.segments) {
-    asked = asked || !segment.tooFew;
-  }
-  if (asked && chart.signals.empty()) {
-    all.push_back({"No rule sees more in these points than chance.", {}});
-    if (chart.points.size() < kManyPoints) {
-      all.push_back({"In few points a real change can go unseen.", {}});
-    }
-  }
+  std::vector<Saying> all;
+  addVerdict(chart, all);
+  all.push_back(pointWords(chart));
+  all.push_back(lineWords(chart));
   addCautions(chart, all);
   addMissing(chart, all);
   return all;

@@ -2871,14 +2871,6 @@
         <translation>Ab %1 (%2): %4, vorher %3. Das kann der Zufall allein erklären.</translation>
     </message>
     <message>
-        <source>With fewer than %1 points there are no limits and no signals.</source>
-        <translation>Bei weniger als %1 Punkten gibt es keine Grenzen und keine Signale.</translation>
-    </message>
-    <message>
-        <source>With fewer than %1 points the limits may still move.</source>
-        <translation>Bei weniger als %1 Punkten können sich die Grenzen noch verschieben.</translation>
-    </message>
-    <message>
         <source>The values lean to one side: a point beyond a limit says less here. The run chart asks nothing of how values are spread.</source>
         <translation>Die Werte sind schief verteilt: Ein Punkt jenseits einer Grenze sagt hier weniger. Das Verlaufsbild mit Mittellinie setzt keine Verteilung voraus.</translation>
     </message>
@@ -3460,14 +3452,6 @@
         <translation>abgebrochen</translation>
     </message>
     <message>
-        <source>No rule sees more in these points than chance.</source>
-        <translation>Keine Regel sieht in diesen Punkten mehr als Zufall.</translation>
-    </message>
-    <message>
-        <source>In few points a real change can go unseen.</source>
-        <translation>In wenigen Punkten kann eine echte Änderung verborgen bleiben.</translation>
-    </message>
-    <message>
         <source>No group differs from the others by more than chance explains.</source>
         <translation>Keine Gruppe unterscheidet sich von den anderen stärker, als der Zufall erklärt.</translation>
     </message>
@@ -3570,6 +3554,38 @@
     <message>
         <source>Differences between sites beyond chance</source>
         <translation>Unterschiede zwischen Orten, die der Zufall nicht erklärt</translation>
+    </message>
+    <message>
+        <source>Of the stretches between marked days those with fewer than %1 points have no limits and no signals: %2 of %3.</source>
+        <translation>Von den Abschnitten zwischen markierten Tagen haben die mit weniger als %1 Punkten keine Grenzen und keine Signale: %2 von %3.</translation>
+    </message>
+    <message>
+        <source>Of the stretches between marked days those with fewer than %1 points have no signals: %2 of %3.</source>
+        <translation>Von den Abschnitten zwischen markierten Tagen haben die mit weniger als %1 Punkten keine Signale: %2 von %3.</translation>
+    </message>
+    <message>
+        <source>Limits of fewer than %1 points may still move.</source>
+        <translation>Grenzen aus weniger als %1 Punkten können sich noch verschieben.</translation>
+    </message>
+    <message>
+        <source>From %1 (%2): fewer than five values before or after it, so nothing is compared.</source>
+        <translation>Ab %1 (%2): davor oder danach weniger als fünf Werte, darum wird nicht verglichen.</translation>
+    </message>
+    <message>
+        <source>Beside that no sign of a change: chance alone explains how the points lie.</source>
+        <translation>Sonst kein Zeichen einer Änderung: Wie die Punkte liegen, erklärt allein der Zufall.</translation>
+    </message>
+    <message>
+        <source>No sign of a change: chance alone explains how these points lie.</source>
+        <translation>Kein Zeichen einer Änderung: Wie diese Punkte liegen, erklärt allein der Zufall.</translation>
+    </message>
+    <message>
+        <source>With %1 points a real change can go unseen.</source>
+        <translation>Bei %1 Punkten kann eine wirkliche Änderung verborgen bleiben.</translation>
+    </message>
+    <message>
+        <source>Points: %1. With fewer than %2 nothing can be said of a change.</source>
+        <translation>Punkte: %1. Bei weniger als %2 lässt sich über eine Änderung nichts sagen.</translation>
     </message>
 </context>
 <context>
@@ -5607,6 +5623,10 @@
     <message>
         <source>There is no record to draw.</source>
         <translation>Es gibt keine Aufzeichnung zu zeichnen.</translation>
+    </message>
+    <message>
+        <source>A click on a point opens its record, as Enter does after the arrow keys.</source>
+        <translation>Ein Klick auf einen Punkt öffnet seine Aufzeichnung, ebenso die Eingabetaste nach den Pfeiltasten.</translation>
     </message>
 </context>
 <context>

@@ -1,3 +1,4 @@
+#include "app/papers/unbroken.h"
 #include "app/papers/words.h"
 
 #include <gtest/gtest.h>
@@ -23,6 +24,21 @@ TEST(Words, LengthsAreReadable) {
     EXPECT_EQ(say.length(s(one.seconds)).toStdString(), one.words) << one.seconds;
   }
   EXPECT_EQ(say.length(s(-12)), QStringLiteral("−12 s"));
+}
+
+TEST(Words, NumbersStayWithTheirUnits) {
+  struct Case {
+    const char *text, *stay;
+  };
+  for (const Case& one : {
+           Case{"after 8 min 18 s it was on", "after 8~min 18~s it was on"},
+           Case{"42 % of 12,5 mm", "42~% of 12,5~mm"},
+           Case{"110.5 a minute, 108 je Minute", "110.5~a~minute, 108~je~Minute"},
+           Case{"in 3 sites, 5 minutes, 7 shocks", "in 3 sites, 5 minutes, 7 shocks"},
+       }) {
+    EXPECT_EQ(unbroken(QString::fromUtf8(one.text)).replace(QChar(QChar::Nbsp), '~'),
+              QString::fromUtf8(one.stay));
+  }
 }
 
 TEST(Words, ShortLengthsAreRoundedToMinutes) {

@@ -20,8 +20,10 @@ public:
     double last = -1e9;
     for (const ChartMark& mark : chart_.dayMarks) {
       const double wide = std::min(width(mark.label), layout_.plot.width());
-      const double x = std::clamp(layout_.xAt(mark.x) + 0.3 * size(), layout_.plot.left(),
-                                  layout_.area.right() - wide);
+      const double at = layout_.xAt(mark.x), gap = 0.3 * size();
+      // To the right of its line; to the left where it would pass the edge.
+      const bool fits = at + gap + wide <= layout_.area.right();
+      const double x = std::max(fits ? at + gap : at - gap - wide, layout_.plot.left());
       if (x > last) {
         add(ChartTextRole::label, cut(mark.label, wide + 1),
             {x, layout_.plot.top() - 0.4 * size()});
@@ -43,6 +45,28 @@ private:
 
   QString cut(const QString& text, double room) const {
     return lettering_.elided(text, size(), Weight::regular, room);
+  }
+
+  /// Along the line, above or below it, the first place where the label lies on no point; above its
+  /// beginning where there is none.
+  [[nodiscard]] QPointF freePlace(const ChartLine& line) const {
+    const double y = layout_.yAt(line.corners.front().y(), false);
+    const double from = layout_.xAt(line.corners.front().x()) + 0.3 * size();
+    const double to = layout_.xAt(line.corners.back().x()) - width(line.label);
+    for (double x = from; x <= std::max(from, to); x += size()) {
+      for (const double base : {y - 0.4 * size(), y + 1.2 * size()}) {
+        const QRectF box(x - 0.4 * size(), base - 1.1 * size(), width(line.label) + 0.8 * size(),
+                         1.6 * size());
+        const bool taken =
+            std::any_of(chart_.points.begin(), chart_.points.end(), [&](const ChartPoint& point) {
+              return box.contains(layout_.xAt(point.x), layout_.yAt(point.y, false));
+            });
+        if (!taken) {
+          return {x, base};
+        }
+      }
+    }
+    return {from, y - 0.4 * size()};
   }
 
   void placeTopLabels() {
@@ -78,9 +102,7 @@ private:
         continue;
       }
       if (line.labelAtBegin) {
-        const QPointF begin = line.corners.front();
-        add(ChartTextRole::inside, line.label,
-            {layout_.xAt(begin.x()) + 0.3 * size(), layout_.yAt(begin.y(), false) - 0.4 * size()});
+        add(ChartTextRole::inside, line.label, freePlace(line));
       } else {
         labels.push_back({layout_.yAt(line.corners.back().y(), false), line.label});
       }

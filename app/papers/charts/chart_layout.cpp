@@ -1,5 +1,7 @@
 #include "app/papers/charts/chart_layout.h"
 
+#include "app/papers/unbroken.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -366,7 +368,7 @@ QStringList wrapped(const QString& text, const Lettering& lettering, double size
                     double width) {
   QStringList lines;
   QString line;
-  for (const QString& word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+  for (const QString& word : unbroken(text).split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
     const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
     if (line.isEmpty() || lettering.width(longer, size, weight) <= width) {
       line = longer;
@@ -377,6 +379,9 @@ QStringList wrapped(const QString& text, const Lettering& lettering, double size
   }
   if (!line.isEmpty()) {
     lines << line;
+  }
+  for (QString& one : lines) {
+    one.replace(QChar(QChar::Nbsp), QLatin1Char(' ')); // as it is searched for and copied
   }
   return lines;
 }

@@ -58,12 +58,12 @@ public:
     chart_.marks = seasonMarks(season_, overTime_.records, words);
     addPoints();
     addSignals();
-    addKeys();
     addThrough();
     for (std::size_t i = 0; i < overTime_.segments.size(); ++i) {
       addCentre(i);
       addLimits(i);
     }
+    addKeys();
     addSteps();
     range_.into(chart_.y);
     days();
@@ -126,7 +126,10 @@ private:
     chart_.keys.push_back(
         {KeyShape::usual, each() ? words(QT_TRANSLATE_NOOP("Papers", "one record"))
                                  : words(QT_TRANSLATE_NOOP("Papers", "the records of a time"))});
-    if (!overTime_.segments.empty() && !tooFew(overTime_.segments.size() - 1)) {
+    const bool centre =
+        std::any_of(chart_.lines.begin(), chart_.lines.end(),
+                    [](const ChartLine& line) { return line.role == LineRole::centre; });
+    if (centre) {
       chart_.keys.push_back(
           {KeyShape::centre, overTime_.chart == ChartKind::run
                                  ? words(QT_TRANSLATE_NOOP("Papers", "middle of the points"))

@@ -19,7 +19,7 @@ nav li{margin:.15rem 0}nav .site{margin-left:1.5rem}a{color:#1f6391}a:focus-visi
 .wide{overflow-x:auto}table{border-collapse:collapse;font-size:.88rem;width:100%}
 caption{text-align:left;font-weight:700;padding:.4rem 0}
 th,td{border-bottom:1px solid #c4cacf;padding:.3rem .5rem;text-align:right;vertical-align:top;
-font-variant-numeric:tabular-nums}th:first-child,td:first-child{text-align:left;padding-left:0}
+font-variant-numeric:tabular-nums}td{white-space:nowrap}th:first-child,td:first-child{text-align:left;padding-left:0}
 figure{margin:2rem 0}figure svg{width:100%;height:auto}figcaption p{margin:.15rem 0}
 footer{margin-top:3rem;border-top:1px solid #8c9399;font-size:.85rem;color:#565f67}
 @media print{h2,h3{break-before:page}figure,table{break-inside:avoid}nav{display:none}}

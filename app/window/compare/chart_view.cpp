@@ -1,9 +1,11 @@
 #include "app/window/compare/chart_view.h"
 
 #include "app/papers/said.h"
+#include "app/papers/unbroken.h"
 #include "app/window/compare/archive_words.h"
 #include "app/window/compare/chart_canvas.h"
 #include "app/window/compare/season_table_model.h"
+#include "app/window/look/elided_label.h"
 #include "app/window/look/figure_words.h"
 
 #include <QComboBox>
@@ -86,7 +88,10 @@ ChartView::ChartView(SeasonDesk& desk, const QString& name, QWidget* parent)
   setAccessibleName(name);
   choosers_->setContentsMargins(16, 4, 16, 4);
   choosers_->setSpacing(8);
-  choosers_->addStretch(1);
+  auto* hint = new ElidedLabel(this);
+  hint->setWhole(tr("A click on a point opens its record, as Enter does after the arrow keys."));
+  hint->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  choosers_->addWidget(hint, 1);
   kind_ = addChooser(tr("Kind of records"));
   kind_->disconnect(this);
   connect(kind_, &QComboBox::activated, this, [this] {
@@ -96,7 +101,7 @@ ChartView::ChartView(SeasonDesk& desk, const QString& name, QWidget* parent)
     refresh();
   });
   sentences_->setWordWrap(true);
-  sentences_->setTextFormat(Qt::PlainText);
+  sentences_->setTextFormat(Qt::RichText);
   sentences_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   sentences_->setContentsMargins(16, 8, 16, 8);
   sentences_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
@@ -145,7 +150,7 @@ QComboBox* ChartView::addChooser(const QString& name) {
   box->setAccessibleName(name);
   box->setToolTip(name);
   box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-  // Before the stretch at the end.
+  // Before the hint at the end.
   choosers_->insertWidget(choosers_->count() - 1, box);
   connect(box, &QComboBox::activated, this, &ChartView::refresh);
   return box;
@@ -189,13 +194,19 @@ void ChartView::deliver(const ChartMade& made) {
     lines << definitionWords(*id).replace(QLatin1Char('\n'), QLatin1Char(' '));
   }
   lines.removeAll(QString());
-  sentences_->setText(lines.join(QLatin1Char('\n')));
+  said_ = lines.join(QLatin1Char('\n'));
+  QStringList shown;
+  for (const QString& line : lines) {
+    shown << (shown.isEmpty() ? QStringLiteral("<b>%1</b>") : QStringLiteral("%1"))
+                 .arg(papers::unbroken(line).toHtmlEscaped());
+  }
+  sentences_->setText(shown.join(QStringLiteral("<br>")));
   canvas_->show(made.chart);
   emit drawn();
 }
 
 QString ChartView::sentences() const {
-  return sentences_->text();
+  return said_;
 }
 
 QString ChartView::asText() const {

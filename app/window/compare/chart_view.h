@@ -71,6 +71,8 @@ private:
   QComboBox* kind_;
   ChartCanvas* canvas_;
   QLabel* sentences_;
+  /// As they are, without what makes the first one bold.
+  QString said_;
   QScrollArea* under_;
   StatedKind wantedKind_;
   bool kindChosen_ = false, outdated_ = true;

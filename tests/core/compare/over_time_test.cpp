@@ -53,8 +53,10 @@ TEST(OverTime, IndividualsOfASteadySeries) {
   EXPECT_NEAR(*chart.points[5].lower, 100 - 3 * 2 / 1.128, 1e-9);
   EXPECT_TRUE(chart.signals.empty());
   EXPECT_FALSE(chart.segments[0].provisional);
-  EXPECT_NE(wordsOf(chart).find("No rule sees more in these points than chance."),
-            std::string::npos);
+  EXPECT_EQ(wordsOf(chart).find("No sign of a change: chance alone explains how these points lie.\n"
+                                "With 24 points a real change can go unseen.\n"),
+            0U)
+      << wordsOf(chart);
 }
 
 TEST(OverTime, PointBeyondTheLimitIsNamedWithItsDay) {
@@ -80,7 +82,49 @@ TEST(OverTime, FewPointsHaveNoLimitsAndNoSignals) {
   EXPECT_TRUE(chart.segments[0].tooFew);
   EXPECT_FALSE(chart.points[0].upper);
   EXPECT_TRUE(chart.signals.empty());
-  EXPECT_NE(wordsOf(chart).find("fewer than 10 points"), std::string::npos);
+  EXPECT_EQ(wordsOf(chart).find("Points: 9. With fewer than 10 nothing can be said of a change."),
+            0U)
+      << wordsOf(chart);
+}
+
+TEST(OverTime, AStretchWithFewPointsIsSaidToBeOneOfThem) {
+  auto told = daily(kRate, steady(13));
+  OverTimeSettings settings{ValueOf{kRate}, ChartKind::individuals};
+  settings.steps = {{day(1, 13), ""}};
+  const auto chart = chartOf(told, settings);
+  EXPECT_TRUE(chart.points[0].upper);
+  EXPECT_FALSE(chart.points[12].upper);
+  const std::string text = wordsOf(chart);
+  EXPECT_EQ(text.find("From 2026-01-13 (marked day): fewer than five values before or after it, so "
+                      "nothing is compared."),
+            0U)
+      << text;
+  EXPECT_NE(text.find("fewer than 10 points have no limits and no signals: 1 of 2."),
+            std::string::npos)
+      << text;
+}
+
+TEST(OverTime, LimitsEndWhereValuesCannotBe) {
+  std::vector<double> times;
+  for (int i = 0; i < 12; ++i) {
+    times.push_back(i % 2 == 0 ? 10 : 300);
+  }
+  constexpr auto kTime = MeasureId::powerOnToFirstShock;
+  auto told = daily(kTime, times);
+  auto chart = chartOf(told, {ValueOf{kTime}, ChartKind::individuals});
+  EXPECT_EQ(chart.points[0].lower, 0);
+  EXPECT_NEAR(*chart.points[0].upper, 155 + 3 * 290 / 1.128, 1e-9);
+  told.cell(0, kTime).value = -10; // before the device was on
+  chart = chartOf(told, {ValueOf{kTime}, ChartKind::individuals});
+  EXPECT_LT(*chart.points[0].lower, -100);
+  constexpr auto kShare = MeasureId::chestCompressionFraction;
+  for (double& time : times) {
+    time /= 300;
+  }
+  auto shares = daily(kShare, times);
+  chart = chartOf(shares, {ValueOf{kShare}, ChartKind::individuals});
+  EXPECT_EQ(chart.points[0].lower, 0);
+  EXPECT_EQ(chart.points[0].upper, 1);
 }
 
 TEST(OverTime, OneAndNone) {
