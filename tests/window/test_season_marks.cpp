@@ -2,7 +2,11 @@
 #include "app/archive/database.h"
 #include "app/archive/marked_steps.h"
 #include "app/window/compare/chart_canvas.h"
+#include "app/window/compare/mark_dialog.h"
 #include "tests/window/season_fixture.h"
+
+#include <QDateEdit>
+#include <QLabel>
 
 namespace afterbeat::window {
 
@@ -108,6 +112,71 @@ TEST_F(SeasonMarks, OfFilesStayInTheSettings) {
   view()->mark(view()->steps()[0].day, "new  bags");
   EXPECT_EQ(said(), "This mark is there already.");
   EXPECT_EQ(view()->steps().size(), 1U);
+}
+
+/// Before anything is kept: how many records lie on each side, as the day is chosen, and who will
+/// see the mark.
+TEST_F(SeasonMarks, AreCountedAndPlacedBeforeTheyAreKept) {
+  writeSeason(12);
+  takeIn();
+  compare_->showView(view());
+  ASSERT_TRUE(until([this] { return view()->upToDate() && view()->canvas()->chart(); }));
+  // Days of the kind in view, counted by the archive's own records.
+  const auto& season = desk_.arranged().source->season();
+  const auto kinds = kindsOf(season, desk_.arranged().chosen);
+  std::vector<std::chrono::sys_days> days;
+  for (const auto place : ofKind(season, desk_.arranged().chosen, kinds.front().kind)) {
+    if (season.records[place].day) {
+      days.push_back(*season.records[place].day);
+    }
+  }
+  std::sort(days.begin(), days.end());
+  ASSERT_GE(days.size(), 4U);
+  const auto dateOf = [](std::chrono::sys_days day) {
+    return QDate(1970, 1, 1).addDays(day.time_since_epoch().count());
+  };
+  const auto asked = [&](const std::function<void(MarkDialog&)>& look) {
+    answering([this] { pressShift(Qt::Key_T); },
+              [&look](QWidget& dialog) {
+                look(dynamic_cast<MarkDialog&>(dialog));
+                QTest::keyClick(&dialog, Qt::Key_Escape);
+              });
+  };
+  asked([&](MarkDialog& dialog) {
+    EXPECT_EQ(dialog.day(), dateOf(days.back())) << "the last record's";
+    EXPECT_TRUE(dialog.counts().startsWith(
+        QStringLiteral("%1 records before, 1 from this day on.").arg(days.size() - 1)))
+        << dialog.counts().toStdString();
+    dialog.dayField()->setDate(dateOf(days[1]));
+    EXPECT_TRUE(dialog.counts().startsWith(
+        QStringLiteral("1 record before, %1 from this day on.").arg(days.size() - 1)))
+        << dialog.counts().toStdString();
+    dialog.dayField()->setDate(dateOf(days[1]).addDays(1));
+    EXPECT_TRUE(dialog.counts().startsWith(
+        QStringLiteral("2 records before, %1 from this day on.").arg(days.size() - 2)))
+        << dialog.counts().toStdString();
+    EXPECT_EQ(dialog.kept(), "The mark will be kept in this archive, for all who use it.");
+    const auto labels = dialog.findChildren<QLabel*>();
+    for (const QString& shown : {dialog.counts(), dialog.kept()}) {
+      EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [&](const QLabel* label) {
+        return label->isVisible() && label->text() == shown;
+      })) << shown.toStdString();
+    }
+  });
+  // Where the keyboard is at a point, that point's day.
+  view()->canvas()->setCurrent(0);
+  asked([&](MarkDialog& dialog) {
+    const std::uint32_t place = view()->canvas()->chart()->records.front();
+    EXPECT_EQ(dialog.day(), dateOf(*season.records[place].day)) << "the point's";
+    EXPECT_NE(dialog.day(), dateOf(days.back()));
+  });
+  EXPECT_TRUE(view()->steps().empty()) << "Escape keeps nothing";
+  // Without an archive there is nobody to share it with.
+  desk_.openFiles({folder_.path()});
+  settled();
+  asked([&](MarkDialog& dialog) {
+    EXPECT_EQ(dialog.kept(), "The mark will be kept for you alone.");
+  });
 }
 
 TEST_F(SeasonMarks, AreInTheReportThatIsWrittenOfTheArchive) {

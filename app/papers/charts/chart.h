@@ -86,8 +86,18 @@ struct ChartMark {
   QString label;
 };
 
-/// What stands for all points of a lane: median and how far it may be off.
+/// What lies around the median of a lane. The two are drawn unlike each other: they mean different
+/// things, and both stand in one report.
+enum class SummaryKind : std::uint8_t {
+  /// How far the median may be off: a thin line with end strokes.
+  interval,
+  /// The middle half of all values: a box.
+  middleHalf,
+};
+
+/// What stands for all points of a lane.
 struct ChartSummary {
+  SummaryKind kind = SummaryKind::interval;
   int lane = 0;
   double median = 0;
   std::optional<double> low, high;
@@ -119,8 +129,10 @@ enum class KeyShape : std::uint8_t {
   reference,
   band,
   mark,
-  /// Median and interval of a lane.
-  summary,
+  /// Median of a lane and how far it may be off.
+  interval,
+  /// Median of a lane and the middle half of all values.
+  middleHalf,
   stage,
   /// Several stages that nothing divides.
   undivided,

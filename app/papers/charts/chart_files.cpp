@@ -12,8 +12,19 @@
 
 namespace afterbeat::papers {
 
-QByteArray chartAsSvg(const Chart& chart, double width, const ChartLook& look) {
-  const double height = std::ceil(chartHeight(chart, width, look));
+namespace {
+
+/// Where the chart lies in a picture of this width: as high as it wants to be.
+QRectF areaOf(const Chart& chart, double width, double margin, const ChartLook& look) {
+  const double across = width - 2 * margin;
+  return {margin, margin, across, std::ceil(chartHeight(chart, across, look))};
+}
+
+} // namespace
+
+QByteArray chartAsSvg(const Chart& chart, double width, const ChartLook& look, double margin) {
+  const QRectF area = areaOf(chart, width, margin, look);
+  const double height = area.height() + 2 * margin;
   QByteArray bytes;
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);
@@ -26,7 +37,8 @@ QByteArray chartAsSvg(const Chart& chart, double width, const ChartLook& look) {
   svg.setTitle(chart.title.toHtmlEscaped());
   svg.setDescription(asText(chart).toHtmlEscaped());
   QPainter painter(&svg);
-  ChartPlaced(std::make_shared<const Chart>(chart), {0, 0, width, height}, look).paint(painter);
+  painter.fillRect(QRectF(0, 0, width, height), look.paper);
+  ChartPlaced(std::make_shared<const Chart>(chart), area, look).paint(painter);
   painter.end();
   QString text = QString::fromUtf8(bytes);
   // A reader without the paper's font gets a plain one; sizes are pixels, as the view box's.
@@ -42,12 +54,13 @@ QByteArray chartAsSvg(const Chart& chart, double width, const ChartLook& look) {
 }
 
 QByteArray chartAsPng(const Chart& chart, double width, const ChartLook& look, double scale) {
-  const double height = std::ceil(chartHeight(chart, width, look));
+  const QRectF area = areaOf(chart, width, kPictureMargin, look);
+  const double height = area.height() + 2 * kPictureMargin;
   QImage image((QSizeF(width, height) * scale).toSize(), QImage::Format_RGB32);
   image.fill(look.paper);
   QPainter painter(&image);
   painter.scale(scale, scale);
-  ChartPlaced(std::make_shared<const Chart>(chart), {0, 0, width, height}, look).paint(painter);
+  ChartPlaced(std::make_shared<const Chart>(chart), area, look).paint(painter);
   painter.end();
   QByteArray bytes;
   QBuffer buffer(&bytes);

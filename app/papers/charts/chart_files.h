@@ -8,10 +8,14 @@
 
 namespace afterbeat::papers {
 
-/// A chart as SVG, as wide as `width` units; `asText` is its description. Text stays text.
-[[nodiscard]] QByteArray chartAsSvg(const Chart& chart, double width, const ChartLook& look);
+/// Around a picture that stands by itself, in its units.
+inline constexpr double kPictureMargin = 16;
 
-/// A chart as PNG, `scale` pixels for each unit.
+/// A chart as SVG, as wide as `width` units; `asText` is its description. Text stays text.
+[[nodiscard]] QByteArray chartAsSvg(const Chart& chart, double width, const ChartLook& look,
+                                    double margin = kPictureMargin);
+
+/// A chart as PNG with the margin of a picture, `scale` pixels for each unit.
 [[nodiscard]] QByteArray chartAsPng(const Chart& chart, double width, const ChartLook& look,
                                     double scale);
 

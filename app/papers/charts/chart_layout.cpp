@@ -260,17 +260,38 @@ private:
     }
   }
 
+  /// What stands under a lane's name: one line, or two where it would be cut else and there is
+  /// room; none where a lane is too low.
+  QStringList noteLines(const QString& note, double room, double height) const {
+    if (note.isEmpty() || height < 2.4 * size()) {
+      return {};
+    }
+    // Between its parts where each fits.
+    const qsizetype part = note.lastIndexOf(QLatin1String("; ")) + 1;
+    if (part > 0 && height >= 3.7 * size() && width(note) > room &&
+        std::max(width(note.left(part)), width(note.mid(part + 1))) <= room) {
+      return {note.left(part), note.mid(part + 1)};
+    }
+    const QStringList lines = wrapped(note, lettering_, size(), Weight::regular, room);
+    if (lines.size() == 1 || height < 3.7 * size()) {
+      return {cut(note, room)};
+    }
+    const QString rest = QStringList(lines.mid(1)).join(QLatin1Char(' '));
+    return {cut(lines.front(), room), cut(rest, room)};
+  }
+
   void placeNames() {
     const double room = layout_.plot.left() - layout_.area.left() - 0.6 * size();
     for (int lane = 0; lane < chart_.y.names.size(); ++lane) {
       const QRectF box = layout_.lane(lane);
       const QString note = chart_.y.notes.value(lane);
-      const bool two = !note.isEmpty() && box.height() >= 2.4 * size();
-      const double middle = box.center().y() + 0.36 * size();
+      const QStringList under = noteLines(note, room, box.height());
+      double y = box.center().y() + (0.36 - 0.65 * static_cast<double>(under.size())) * size();
       add(ChartTextRole::lane, cut(chart_.y.names[lane], room, Weight::medium),
-          {layout_.area.left(), two ? middle - 0.65 * size() : middle}, Weight::medium);
-      if (two) {
-        add(ChartTextRole::note, cut(note, room), {layout_.area.left(), middle + 0.65 * size()});
+          {layout_.area.left(), y}, Weight::medium);
+      for (const QString& line : under) {
+        y += 1.3 * size();
+        add(ChartTextRole::note, line, {layout_.area.left(), y});
       }
     }
   }

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace afterbeat::papers {
 
@@ -190,8 +191,20 @@ void ChartPainter::paintPoint(PointShape shape, const QPointF& at, double radius
   }
 }
 
+/// In lanes from the floor up: of a pile whose points overlap each one is seen.
+std::vector<std::size_t> ChartPainter::paintingOrder() const {
+  std::vector<std::size_t> order(layout_.points.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  if (chart_.lanes()) {
+    std::stable_sort(order.begin(), order.end(), [this](std::size_t a, std::size_t b) {
+      return layout_.points[a].y() > layout_.points[b].y();
+    });
+  }
+  return order;
+}
+
 void ChartPainter::paintPoints() {
-  for (std::size_t i = 0; i < layout_.points.size(); ++i) {
+  for (const std::size_t i : paintingOrder()) {
     if (chart_.points[i].shape != PointShape::signal) {
       paintPoint(chart_.points[i].shape, layout_.points[i], layout_.radius);
     }
@@ -207,11 +220,18 @@ void ChartPainter::paintPoints() {
   }
 }
 
-void ChartPainter::paintSummary(double y, double from, double to, double median) {
+void ChartPainter::paintSummary(SummaryKind kind, double y, double from, double to, double median) {
   const double half = 0.26 * layout_.size;
-  painter_.setPen(pen(look_.centre, 0.07));
-  painter_.setBrush(mixed(look_.paper, look_.centre, 0.22));
-  painter_.drawRect(QRectF(from, y - half, std::max(0.0, to - from), 2 * half));
+  if (kind == SummaryKind::middleHalf) {
+    painter_.setPen(pen(look_.centre, 0.07));
+    painter_.setBrush(mixed(look_.paper, look_.centre, 0.22));
+    painter_.drawRect(QRectF(from, y - half, std::max(0.0, to - from), 2 * half));
+  } else {
+    painter_.setPen(pen(look_.centre, 0.09));
+    painter_.drawLine(QPointF(from, y), QPointF(to, y));
+    painter_.drawLine(QPointF(from, y - half), QPointF(from, y + half));
+    painter_.drawLine(QPointF(to, y - half), QPointF(to, y + half));
+  }
   painter_.setPen(pen(look_.centre, 0.24));
   painter_.drawLine(QPointF(median, y - 2 * half), QPointF(median, y + 2 * half));
 }
@@ -219,7 +239,7 @@ void ChartPainter::paintSummary(double y, double from, double to, double median)
 void ChartPainter::paintSummaries() {
   for (const ChartSummary& summary : chart_.summaries) {
     const double y = layout_.lane(summary.lane).bottom() - 0.68 * layout_.size;
-    paintSummary(y, layout_.xAt(summary.low.value_or(summary.median)),
+    paintSummary(summary.kind, y, layout_.xAt(summary.low.value_or(summary.median)),
                  layout_.xAt(summary.high.value_or(summary.median)), layout_.xAt(summary.median));
   }
 }
@@ -294,8 +314,11 @@ void ChartPainter::paintKey(const PlacedKey& key) {
     painter_.setPen(pen(look_.ink, 0.1, Qt::DotLine));
     painter_.drawLine(QPointF(middle.x(), box.top()), QPointF(middle.x(), box.bottom()));
     break;
-  case KeyShape::summary:
-    paintSummary(middle.y(), box.left(), box.right(), middle.x());
+  case KeyShape::interval:
+    paintSummary(SummaryKind::interval, middle.y(), box.left(), box.right(), middle.x());
+    break;
+  case KeyShape::middleHalf:
+    paintSummary(SummaryKind::middleHalf, middle.y(), box.left(), box.right(), middle.x());
     break;
   case KeyShape::stage:
     paintPiece(box, {0, 1, key.key.stage, key.key.stage});

@@ -25,9 +25,10 @@ private:
   void paintTexts(const Lettering& lettering);
   void paintLine(LineRole role, const QPolygonF& line);
   void paintPoint(PointShape shape, const QPointF& at, double radius);
-  void paintSummary(double y, double from, double to, double median);
+  void paintSummary(SummaryKind kind, double y, double from, double to, double median);
   void paintPiece(const QRectF& box, const ChartPiece& piece);
   void paintKey(const PlacedKey& key);
+  [[nodiscard]] std::vector<std::size_t> paintingOrder() const;
   [[nodiscard]] QPen pen(const QColor& color, double share, Qt::PenStyle style = Qt::SolidLine);
 
   QPainter& painter_;

@@ -31,15 +31,27 @@ double pileRoom(const Chart& chart, const ChartLayout& layout, int lane) {
          0.2 * layout.size;
 }
 
+/// How points of a lane are piled up.
+struct Pile {
+  /// Of a point, in sizes of the text.
+  double radius = 0;
+  /// From one level to the next, in points: below 1 they overlap as coins do, and each is seen.
+  double apart = 1;
+};
+
+/// Large points that overlap are seen better than small ones that do not.
+constexpr Pile kPiles[] = {{0.32, 1}, {0.26, 1}, {0.26, 0.65}, {0.24, 0.48}, {0.18, 0.48}};
+
 /// Piles the points up so that none hides another, each at its own value; false: no room.
-bool pileUp(const Chart& chart, ChartLayout& layout, const Lanes& lanes, double radius) {
+bool pileUp(const Chart& chart, ChartLayout& layout, const Lanes& lanes, const Pile& pile) {
   layout.points.assign(chart.points.size(), {});
-  const double apart = 2 * radius + 0.08 * layout.size;
+  const double radius = pile.radius * layout.size;
+  const double apart = 2 * radius + 0.08 * layout.size, up = pile.apart * apart;
   for (std::size_t lane = 0; lane < lanes.size(); ++lane) {
     const int index = static_cast<int>(lane);
     const double floor = layout.laneFloor(index, !chart.summaries.empty());
     const auto levels =
-        static_cast<std::size_t>(std::max(1.0, pileRoom(chart, layout, index) / apart));
+        1 + static_cast<std::size_t>(std::max(0.0, (pileRoom(chart, layout, index) - apart) / up));
     std::vector<double> lastAt(levels, -1e9);
     for (const std::uint32_t i : lanes[lane]) {
       const double x = layout.xAt(chart.points[i].x);
@@ -50,7 +62,7 @@ bool pileUp(const Chart& chart, ChartLayout& layout, const Lanes& lanes, double 
         return false;
       }
       *free = x;
-      layout.points[i] = {x, floor - radius - apart * static_cast<double>(free - lastAt.begin())};
+      layout.points[i] = {x, floor - radius - up * static_cast<double>(free - lastAt.begin())};
     }
   }
   layout.radius = radius;
@@ -94,8 +106,8 @@ void placeInLanes(const Chart& chart, ChartLayout& layout) {
                                                       : a < b;
       });
     }
-    for (const double share : {0.32, 0.26, 0.2, 0.15, 0.11}) {
-      if (pileUp(chart, layout, lanes, share * layout.size)) {
+    for (const Pile& pile : kPiles) {
+      if (pileUp(chart, layout, lanes, pile)) {
         return;
       }
     }

@@ -90,8 +90,8 @@ void addGroup(const Spread& spread, std::size_t lane, Chart& chart, AxisRange& r
   chart.y.names << groupName(group, spread.by, chart.words);
   chart.y.notes << laneNote(spread, group, chart.words);
   if (group.quartiles && group.interval) {
-    chart.summaries.push_back({static_cast<int>(lane), group.quartiles->median, group.interval->low,
-                               group.interval->high});
+    chart.summaries.push_back({SummaryKind::interval, static_cast<int>(lane),
+                               group.quartiles->median, group.interval->low, group.interval->high});
   }
 }
 
@@ -116,7 +116,7 @@ Chart spreadChart(const Season& season, const Spread& spread, const Words& words
   }
   if (!chart.summaries.empty()) {
     chart.keys.push_back(
-        {KeyShape::summary,
+        {KeyShape::interval,
          words(QT_TRANSLATE_NOOP("Papers", "middle record, and how far it may be off (95 %)"))});
   }
   addBand(spread, chart, range);

@@ -66,7 +66,8 @@ void addStage(const Stages& stages, const MedianStage& stage, int lane, Chart& c
     }
   }
   if (stage.median) {
-    chart.summaries.push_back({lane, *stage.median, stage.low, stage.high});
+    chart.summaries.push_back(
+        {SummaryKind::middleHalf, lane, *stage.median, stage.low, stage.high});
   }
   chart.y.notes << stageNote(stage, stages.records.size(), chart.words);
 }
@@ -143,7 +144,7 @@ Chart stageChart(const Season& season, const Stages& stages, const Words& words)
   chart.keys.push_back({KeyShape::usual, words(QT_TRANSLATE_NOOP("Papers", "one record"))});
   if (!chart.summaries.empty()) {
     chart.keys.push_back(
-        {KeyShape::summary,
+        {KeyShape::middleHalf,
          words(QT_TRANSLATE_NOOP("Papers", "middle record, and the middle half of all"))});
   }
   chart.emptyText = words(QT_TRANSLATE_NOOP("Papers", "No record gives a moment after the begin."));

@@ -45,7 +45,7 @@ QString marksOf(const QStringList& marks) {
 QString svgOf(const Chart& chart) {
   ChartLook look = ChartLook::screenLight();
   look.sentences = false;
-  const QString file = QString::fromUtf8(chartAsSvg(chart, 900, look));
+  const QString file = QString::fromUtf8(chartAsSvg(chart, 900, look, 0));
   return file.mid(file.indexOf(QStringLiteral("<svg")));
 }
 

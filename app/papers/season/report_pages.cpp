@@ -24,14 +24,7 @@ public:
     for (std::size_t i = 0; i < report_.sections.size(); ++i) {
       section(report_.sections[i], i == 0);
     }
-    title_ = report_.words(QT_TRANSLATE_NOOP("Papers", "How it was made"));
-    marks_.clear();
-    need(6 * kBody * kLineHeight);
-    space(0.8);
-    line(title_, 10.5, Weight::bold);
-    for (const QString& text : report_.method) {
-      paragraph(text);
-    }
+    method();
     footers();
     return std::move(pages_);
   }
@@ -96,6 +89,32 @@ private:
       line(part, kBody, Weight::regular);
     }
     space(0.25);
+  }
+
+  double heightOf(const QString& text) const {
+    const auto lines = wrapped(text, lettering_, kBody, Weight::regular, width()).size();
+    return (static_cast<double>(lines) + 0.25) * kBody * kLineHeight;
+  }
+
+  /// Stands under what came last where all of it fits, else on a page of its own.
+  void method() {
+    constexpr double kHead = 10.5, kSpace = 0.8;
+    double height = kSpace * kBody * kLineHeight + kLineHeight * kHead;
+    for (const QString& text : report_.method) {
+      height += heightOf(text);
+    }
+    title_ = report_.words(QT_TRANSLATE_NOOP("Papers", "How it was made"));
+    marks_.clear();
+    if (y_ + height <= bottom()) {
+      space(kSpace);
+      line(title_, kHead, Weight::bold);
+    } else {
+      newPage();
+      heading(title_, {}, 14);
+    }
+    for (const QString& text : report_.method) {
+      paragraph(text);
+    }
   }
 
   void section(const ReportSection& section, bool first) {

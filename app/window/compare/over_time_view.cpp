@@ -203,14 +203,54 @@ void OverTimeView::unmark(std::size_t index) {
   }
 }
 
-void OverTimeView::askMark() {
-  // The day of the point that the keyboard is at, else of the last one.
-  QDate day = QDate::currentDate();
-  if (const auto& chart = canvas()->chart(); chart && !chart->points.empty()) {
-    const std::size_t at = canvas()->current().value_or(chart->points.size() - 1);
-    day = QDate(1970, 1, 1).addDays(static_cast<qint64>(chart->points[at].x));
+MarkQuestion OverTimeView::markQuestion() const {
+  MarkQuestion question;
+  question.day = QDate::currentDate();
+  question.kept = !keeper_->hasArchive() ? tr("The mark will be kept for you alone.")
+                  : keeper_->keptNew() == StepsKeeper::Kept::own
+                      ? tr("The mark will be kept for you alone, as you may not write to this "
+                           "archive.")
+                      : tr("The mark will be kept in this archive, for all who use it.");
+  const Arranged& arranged = desk().arranged();
+  if (!arranged.source) {
+    return question;
   }
-  MarkDialog dialog(day, this);
+  const auto& records = arranged.source->season().records;
+  // The chooser's kinds stand in the order of `kindsOf`.
+  const auto kinds = kindsOf(arranged.source->season(), arranged.chosen);
+  if (const auto at = static_cast<std::size_t>(kind()->currentIndex()); at < kinds.size()) {
+    for (const std::uint32_t place :
+         ofKind(arranged.source->season(), arranged.chosen, kinds[at].kind)) {
+      if (const auto& day = records[place].day) {
+        question.days.push_back(dateOf(*day));
+      } else {
+        ++question.withoutDay;
+      }
+    }
+  }
+  // The first day of the point that the keyboard is at, else the last record's day.
+  if (const auto& chart = canvas()->chart(); chart && canvas()->current() && upToDate()) {
+    const papers::ChartPoint& point = chart->points[*canvas()->current()];
+    std::optional<std::chrono::sys_days> first;
+    for (std::uint32_t i = 0; i < point.count; ++i) {
+      const std::uint32_t place = chart->records[point.first + i];
+      if (place < records.size() && records[place].day) {
+        first = std::min(first.value_or(*records[place].day), *records[place].day);
+      }
+    }
+    if (first) {
+      question.day = dateOf(*first);
+      return question;
+    }
+  }
+  if (!question.days.empty()) {
+    question.day = *std::max_element(question.days.begin(), question.days.end());
+  }
+  return question;
+}
+
+void OverTimeView::askMark() {
+  MarkDialog dialog(markQuestion(), this);
   if (dialog.exec() == QDialog::Accepted) {
     mark(dayOf(dialog.day()), dialog.words());
   }

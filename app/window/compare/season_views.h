@@ -9,6 +9,7 @@ class QUndoStack;
 namespace afterbeat::window {
 
 class StepsKeeper;
+struct MarkQuestion;
 
 /// A measure by place, team or quarter.
 class SpreadView final : public ChartView {
@@ -75,6 +76,7 @@ protected:
   void showEvent(QShowEvent* event) override;
 
 private:
+  [[nodiscard]] MarkQuestion markQuestion() const;
   void askMark();
   void askUnmark();
   void load();

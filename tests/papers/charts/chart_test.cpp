@@ -62,7 +62,7 @@ Chart twoLanes() {
     chart.points.push_back({i < 5 ? i + 1.0 : 3.0, i < 5 ? 0.0 : 1.0, i, 1, PointShape::usual});
     chart.records.push_back(100 + i);
   }
-  chart.summaries.push_back({0, 3, 2, 4});
+  chart.summaries.push_back({SummaryKind::interval, 0, 3, 2, 4});
   chart.keys.push_back({KeyShape::usual, QStringLiteral("one record")});
   chart.sentences = QStringList{QStringLiteral("Each point is one record.")};
   return chart;
@@ -134,6 +134,18 @@ TEST(ChartLayout, TextsStayInside) {
 }
 
 /// Where amounts are drawn although there are few points, their sentence has a line of its own.
+/// What a lane holds was cut after "8 without".
+TEST(ChartLayout, WhatALaneHoldsGoesOnToASecondLine) {
+  Chart chart = twoLanes();
+  chart.y.notes[0] = QStringLiteral("205 records, middle 6 min 42 s; 35 without value");
+  const QRectF area(0, 0, 440, leastChartHeight(chart, 440, ChartLook::paperLook()));
+  const QString text =
+      ChartPlaced(std::make_shared<const Chart>(chart), area, ChartLook::paperLook())
+          .layoutAsText();
+  EXPECT_TRUE(text.contains("[note] 205 records, middle 6 min 42 s;\n[note] 35 without value\n"))
+      << text.toStdString();
+}
+
 TEST(ChartLayout, TheSentenceOfAmountsLiesOnNoOther) {
   Chart chart = twoLanes();
   for (std::uint32_t i = 0; i < 90; ++i) {
@@ -182,6 +194,26 @@ TEST(ChartHits, PointsInLanesNeverHideEachOther) {
     places.insert({lanes.point(i)->at.x(), lanes.point(i)->at.y()});
   }
   EXPECT_EQ(places.size(), chart.points.size());
+}
+
+/// Twenty records of nearly one value were points of a fifth of a letter's height.
+TEST(ChartHits, PointsOfAPileAreLargeEnoughToBeSeen) {
+  Chart chart = twoLanes();
+  for (std::uint32_t i = 0; i < 20; ++i) {
+    chart.points.push_back({2.9 + 0.01 * i, 0.0, i, 1, PointShape::usual});
+  }
+  const ChartLook look = ChartLook::paperLook();
+  const QRectF area(0, 0, 500, leastChartHeight(chart, 500, look));
+  const ChartLayout layout = layOutChart(chart, area, look, Lettering(look.font));
+  ASSERT_TRUE(layout.amounts.empty());
+  EXPECT_GE(layout.radius, 0.2 * layout.size);
+  for (std::size_t i = 0; i < layout.points.size(); ++i) {
+    for (std::size_t k = 0; k < i; ++k) {
+      EXPECT_GE(QLineF(layout.points[i], layout.points[k]).length(), 0.9 * layout.radius)
+          << i << " hides " << k;
+    }
+    EXPECT_GE(layout.points[i].y() - layout.radius, layout.lane(0).top());
+  }
 }
 
 TEST(ChartHits, AnAmountStandsForAllItsRecords) {
@@ -306,9 +338,57 @@ TEST(ChartFiles, SvgIsWellFormedAndDescribesItself) {
 TEST(ChartFiles, PngHasWhatTheChartNeeds) {
   const ChartLook look = ChartLook::screenLight();
   const QImage image = QImage::fromData(chartAsPng(twoLanes(), 700, look, 2));
+  const double high = std::ceil(chartHeight(twoLanes(), 700 - 2 * kPictureMargin, look));
   EXPECT_EQ(image.width(), 1400);
-  EXPECT_EQ(image.height(), 2 * static_cast<int>(std::ceil(chartHeight(twoLanes(), 700, look))));
-  EXPECT_EQ(image.pixelColor(1, image.height() - 2), look.paper);
+  EXPECT_EQ(image.height(), 2 * static_cast<int>(high + 2 * kPictureMargin));
+}
+
+/// A picture that stands by itself has a margin on all sides; within it the text begins.
+TEST(ChartFiles, PicturesHaveAMargin) {
+  const ChartLook look = ChartLook::screenLight();
+  const QImage png = QImage::fromData(chartAsPng(twoLanes(), 700, look, 1));
+  QRect inked;
+  for (int y = 0; y < png.height(); ++y) {
+    for (int x = 0; x < png.width(); ++x) {
+      if (png.pixelColor(x, y) != look.paper) {
+        inked |= QRect(x, y, 1, 1);
+      }
+    }
+  }
+  EXPECT_GE(inked.left(), 14);
+  EXPECT_GE(inked.top(), 14);
+  EXPECT_LE(inked.right(), png.width() - 14);
+  EXPECT_LE(inked.bottom(), png.height() - 14);
+  EXPECT_LE(inked.left(), 20) << "and no more";
+}
+
+/// The two mean different things, and a printed page knows no colours: a box is filled, a line is
+/// not. Each key is drawn as what it explains.
+TEST(ChartLooks, AnIntervalIsALineAndTheMiddleHalfABox) {
+  ChartLook look = ChartLook::paperLook();
+  const auto inkAround = [&look](SummaryKind kind, KeyShape key) {
+    Chart chart = twoLanes();
+    chart.summaries = {{kind, 0, 3, 1, 5}};
+    chart.keys = {{key, QStringLiteral("middle")}};
+    QImage image(900, 500, QImage::Format_RGB32);
+    image.fill(look.paper);
+    const QRectF area(20, 20, 860, 460);
+    const ChartLayout layout = layOutChart(chart, area, look, Lettering(look.font));
+    QPainter painter(&image);
+    ChartPlaced(std::make_shared<const Chart>(chart), area, look).paint(painter);
+    painter.end();
+    // Off the middle of the line, and off the tick of the median.
+    const double x = layout.xAt(4.3), y = layout.lane(0).bottom() - 0.68 * layout.size;
+    const QRectF box = layout.keys[0].box;
+    const double off = 0.16 * layout.size;
+    return std::pair(
+        image.pixelColor(QPointF(x, y - off).toPoint()) != look.paper,
+        image.pixelColor(QPointF(box.left() + box.width() / 4, box.center().y() - off).toPoint()) !=
+            look.paper);
+  };
+  look.textSize = 24;
+  EXPECT_EQ(inkAround(SummaryKind::interval, KeyShape::interval), std::pair(false, false));
+  EXPECT_EQ(inkAround(SummaryKind::middleHalf, KeyShape::middleHalf), std::pair(true, true));
 }
 
 } // namespace

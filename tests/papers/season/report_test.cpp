@@ -141,6 +141,26 @@ TEST(ReportPages, ASiteIsOnePage) {
   }
 }
 
+/// How it was made stands together where a page holds all of it.
+TEST(ReportPages, TheMethodIsNotBroken) {
+  QFont font(QStringLiteral("Inter"));
+  font.setPixelSize(10);
+  for (const char* language : {"en", "de"}) {
+    for (const std::size_t count : {0U, 1U, 4U, 40U, 400U}) {
+      const SeasonReport report = reportOf(count, QString::fromLatin1(language));
+      const QString title = report.words("How it was made");
+      int titles = 0;
+      for (const ReportPage& page : setInPages(report, {595, 842}, Lettering(font))) {
+        for (const ReportLine& line : page.lines) {
+          titles += line.text == title ? 1 : 0;
+          EXPECT_NE(line.text, report.words("%1 (continued)").arg(title)) << language << count;
+        }
+      }
+      EXPECT_EQ(titles, 1) << language << count;
+    }
+  }
+}
+
 TEST(ReportPage, WhatRecordsSayIsNoMarkup) {
   Season season = test::exampleSeason(40);
   for (RecordFacts& record : season.records) {
