@@ -3335,10 +3335,6 @@
         <translation>Quellen, die nicht gelesen werden konnten und in keiner Zahl stecken: %1.</translation>
     </message>
     <message>
-        <source>Without identity: sites, teams and records have pseudonyms made with a secret; days are cut to the first of their month.</source>
-        <translation>Ohne Identität: Orte, Teams und Aufzeichnungen haben Pseudonyme, die mit einem Geheimnis gebildet sind; Tage sind auf den Ersten ihres Monats gekürzt.</translation>
-    </message>
-    <message>
         <source>How to read it: the middle is the value that half of the records lie below. What chance alone could do is said beside every middle; with fewer than five records only the values themselves are shown. What was not recorded is counted, never taken as zero.</source>
         <translation>So ist es zu lesen: Die Mitte ist der Wert, unter dem die Hälfte der Aufzeichnungen liegt. Was Zufall allein bewirken kann, steht neben jeder Mitte; bei weniger als fünf Aufzeichnungen stehen nur die Werte selbst da. Was nicht aufgezeichnet wurde, wird gezählt und nie als null genommen.</translation>
     </message>
@@ -3538,6 +3534,10 @@
     <message>
         <source>Figures computed with: %1.</source>
         <translation>Kennzahlen berechnet mit: %1.</translation>
+    </message>
+    <message>
+        <source>Without identity: sites, teams and records have pseudonyms made with a secret; days are cut to their month.</source>
+        <translation>Ohne Identität: Orte, Teams und Aufzeichnungen haben Pseudonyme, die mit einem Geheimnis gebildet sind; von Tagen bleibt nur der Monat.</translation>
     </message>
 </context>
 <context>
