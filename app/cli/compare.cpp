@@ -90,6 +90,42 @@ tl::expected<QByteArray, std::string> secretFrom(const std::string& path) {
   return QByteArray::fromStdString(*text);
 }
 
+/// A word as a shell reads it back.
+std::string forShell(const std::string& word) {
+  static constexpr const char* kPlain = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
+                                        "0123456789_-./:+,=@%";
+  if (!word.empty() && word.find_first_not_of(kPlain) == std::string::npos) {
+    return word;
+  }
+  std::string quoted = "'";
+  for (const char c : forTerminal(word)) {
+    quoted += c == '\'' ? std::string("'\\''") : std::string(1, c);
+  }
+  return quoted + '\'';
+}
+
+/// What `take-in` must be given to compute the figures that were asked for. A profile is always
+/// named: without any of these options it computes what the archive already has in use.
+std::string optionsOf(const CompareOptions& options) {
+  const SettingWords usual;
+  const SettingWords& typed = options.settings;
+  const std::string profile = typed.profile.empty() ? FigureSettings{}.profile.id
+                              : options.withoutIdentity && builtInProfile(typed.profile) == nullptr
+                                  ? "FILE"
+                                  : typed.profile;
+  std::string text = " --profile " + forShell(profile);
+  if (typed.pauseThreshold != usual.pauseThreshold) {
+    text += fmt::format(" --pause-threshold {}", typed.pauseThreshold);
+  }
+  if (typed.windowEnd != usual.windowEnd) {
+    text += " --window-end " + typed.windowEnd;
+  }
+  if (options.derive != CompareOptions{}.derive) {
+    text += " --derive " + options.derive;
+  }
+  return text;
+}
+
 /// One run of the command.
 class Comparison {
 public:
@@ -103,10 +139,11 @@ public:
     if (!readSeason()) {
       return Exit::readOrWriteFailed;
     }
-    // By the names that the user knows, before they go.
+    // By what the records say themselves, before it is taken away.
     Filter filter;
     filter.words = options_.only;
-    chosen_ = matching(season_, filter);
+    const Chosen chosen = matching(season_, filter);
+    tellIfEmpty(chosen);
     if (options_.withoutIdentity) {
       report_.steps = papers::withoutIdentity(std::move(report_.steps));
       const auto found = secret();
@@ -119,7 +156,7 @@ public:
           season_, papers::Pseudonyms(*found, papers::Words::inLanguage(
                                                   QString::fromStdString(options_.language))));
     }
-    return write();
+    return write(chosen);
   }
 
 private:
@@ -209,7 +246,10 @@ private:
     const auto opened = place ? archive::Archive::open(*place) : tl::unexpected(place.error());
     const auto making = opened ? opened->makingWith(settings) : tl::unexpected(opened.error());
     if (making && !*making) {
-      tell(fmt::format("The archive {} holds no figures with these settings.", options_.archive));
+      tell(fmt::format("The archive holds no figures with these settings. Compute them first: "
+                       "afterbeat-cli take-in --archive {}{}",
+                       options_.withoutIdentity ? "ARCHIVE" : forShell(options_.archive),
+                       optionsOf(options_)));
       return false;
     }
     auto season = making ? opened->season((*making)->id) : tl::unexpected(making.error());
@@ -239,11 +279,29 @@ private:
         });
   }
 
-  Exit write() {
+  /// An empty choice is no failure, but it is said.
+  void tellIfEmpty(const Chosen& chosen) const {
+    if (!chosen.empty()) {
+      return;
+    }
+    if (!season_.records.empty()) {
+      tell(fmt::format("None of {} records holds all the words of --only; nothing is compared. The "
+                       "words are looked for in site, team, device, file, id, day, kind and cause "
+                       "of the longest pause.",
+                       season_.records.size()));
+    } else if (options_.archive.empty()) {
+      tell("No recording that can be read was found in what you named; nothing is compared.");
+    } else {
+      tell("The archive holds no recordings yet; take some in with `take-in`. Nothing is "
+           "compared.");
+    }
+  }
+
+  Exit write(const Chosen& chosen) {
     report_.language = QString::fromStdString(options_.language);
     report_.figures = settings_;
     report_.withoutIdentity = options_.withoutIdentity;
-    writeStreams(chosen_);
+    writeStreams(chosen);
     const bool painted =
         !options_.report.empty() || !options_.page.empty() || !options_.pictures.empty();
     if (painted && !QFontDatabase::hasFamily(QString::fromLatin1(papers::kPaperFont))) {
@@ -251,7 +309,7 @@ private:
       return Exit::readOrWriteFailed;
     }
     if (!options_.report.empty() || !options_.page.empty()) {
-      const papers::SeasonReport report = papers::makeSeasonReport(season_, chosen_, report_);
+      const papers::SeasonReport report = papers::makeSeasonReport(season_, chosen, report_);
       if (!options_.report.empty()) {
         exit_ = worse(
             exit_, writeFile(options_.report, papers::reportAsPdf(report, options_.paper == "Letter"
@@ -263,7 +321,7 @@ private:
       }
     }
     if (!options_.pictures.empty()) {
-      writePictures(chosen_);
+      writePictures(chosen);
     }
     return worse(exit_, flushOutput());
   }
@@ -272,11 +330,9 @@ private:
     if (options_.csv) {
       papers::writeCsv(season_, chosen, [](const std::string& line) { fmt::print("{}", line); });
     } else if (options_.json) {
-      fmt::print("{}\n",
-                 seasonJson(season_, chosen, {settings_, options_.withoutIdentity, report_.notRead})
-                     .dump());
+      fmt::print("{}\n", seasonJson(season_, chosen, report_).dump());
     } else if (options_.report.empty() && options_.page.empty() && options_.pictures.empty()) {
-      fmt::print("{}", seasonText(season_, chosen, settings_));
+      fmt::print("{}", seasonText(season_, chosen, report_));
     }
   }
 
@@ -301,7 +357,6 @@ private:
   FigureSettings settings_;
   papers::ReportSettings report_;
   Season season_;
-  Chosen chosen_;
   std::optional<archive::Archive> archive_;
   Exit exit_ = Exit::fine;
 };

@@ -1,6 +1,6 @@
 #include "core/compare/filter.h"
 
-#include "core/compare/saying.h"
+#include "core/compare/facts.h"
 #include "core/compare/typed_words.h"
 
 #include <algorithm>
@@ -43,17 +43,17 @@ public:
     }
     if (record.day) {
       text_ += '\n';
-      addDay(*record.day);
+      addDay(record);
     }
     return text_;
   }
 
 private:
   /// Neighbouring records often share their day.
-  void addDay(std::chrono::sys_days day) {
-    if (lastText_.empty() || day != lastDay_) {
-      lastDay_ = day;
-      lastText_ = isoDay(day);
+  void addDay(const RecordFacts& record) {
+    if (lastText_.empty() || *record.day != lastDay_) {
+      lastDay_ = *record.day;
+      lastText_ = isoDay(record);
     }
     text_ += lastText_;
   }

@@ -3323,10 +3323,6 @@
         <translation>Quellen, die nicht gelesen werden konnten und in keiner Zahl stecken: %1.</translation>
     </message>
     <message>
-        <source>Without identity: sites, teams and records have pseudonyms made with a secret; days are cut to the first of their month.</source>
-        <translation>Ohne Identität: Orte, Teams und Aufzeichnungen haben Pseudonyme, die mit einem Geheimnis gebildet sind; Tage sind auf den Ersten ihres Monats gekürzt.</translation>
-    </message>
-    <message>
         <source>How to read it: the middle is the value that half of the records lie below. What chance alone could do is said beside every middle; with fewer than five records only the values themselves are shown. What was not recorded is counted, never taken as zero.</source>
         <translation>So ist es zu lesen: Die Mitte ist der Wert, unter dem die Hälfte der Aufzeichnungen liegt. Was Zufall allein bewirken kann, steht neben jeder Mitte; bei weniger als fünf Aufzeichnungen stehen nur die Werte selbst da. Was nicht aufgezeichnet wurde, wird gezählt und nie als null genommen.</translation>
     </message>
@@ -3610,6 +3606,10 @@
     <message>
         <source>From %1 (%2): no point lies between it and the next marked day.</source>
         <translation>Ab %1 (%2): kein Punkt liegt zwischen diesem und dem nächsten markierten Tag.</translation>
+    </message>
+    <message>
+        <source>Without identity: sites, teams and records have pseudonyms made with a secret; days are cut to their month.</source>
+        <translation>Ohne Identität: Orte, Teams und Aufzeichnungen haben Pseudonyme, die mit einem Geheimnis gebildet sind; von Tagen bleibt nur der Monat.</translation>
     </message>
 </context>
 <context>
@@ -6845,6 +6845,18 @@
         <source>What was new</source>
         <translation>Was neu war</translation>
     </message>
+    <message>
+        <source>1 record before, %1 from this day on.</source>
+        <translation>1 Aufzeichnung davor, %1 ab diesem Tag.</translation>
+    </message>
+    <message>
+        <source>%1 records before, %2 from this day on.</source>
+        <translation>%1 Aufzeichnungen davor, %2 ab diesem Tag.</translation>
+    </message>
+    <message>
+        <source>Without a day: %1.</source>
+        <translation>Ohne Tag: %1.</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::MeasuresList</name>
@@ -7028,6 +7040,18 @@
     <message>
         <source>%1 (for you alone)</source>
         <translation>%1 (nur für Sie)</translation>
+    </message>
+    <message>
+        <source>The mark will be kept for you alone.</source>
+        <translation>Die Markierung wird für Sie allein aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>The mark will be kept for you alone, as you may not write to this archive.</source>
+        <translation>Die Markierung wird für Sie allein aufbewahrt, da Sie in dieses Archiv nicht schreiben dürfen.</translation>
+    </message>
+    <message>
+        <source>The mark will be kept in this archive, for all who use it.</source>
+        <translation>Die Markierung wird in diesem Archiv aufbewahrt, für alle, die es nutzen.</translation>
     </message>
 </context>
 <context>
