@@ -59,7 +59,7 @@ std::string summary(const SpreadGroup& group, MeasureId measure) {
     return fmt::format("{} of {}, too few for a middle{}", valuesOf(group, measure),
                        group.points.size(), missing(group.missing));
   }
-  return fmt::format("middle {} of {} (by chance {} to {}), middle half {} to {}{}",
+  return fmt::format("middle {} of {} (may really be {} to {}), middle half {} to {}{}",
                      valueOf(measure, group.quartiles->median), group.points.size(),
                      valueOf(measure, group.interval->low), valueOf(measure, group.interval->high),
                      valueOf(measure, group.quartiles->low),

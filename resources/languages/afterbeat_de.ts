@@ -3196,10 +3196,6 @@
         <translation>%1 (%2)</translation>
     </message>
     <message>
-        <source>middle record, and how far it may be off (95 %)</source>
-        <translation>mittlere Aufzeichnung, und wie weit sie danebenliegen kann (95 %)</translation>
-    </message>
-    <message>
         <source>No record has a value to draw.</source>
         <translation>Keine Aufzeichnung hat einen Wert zum Zeichnen.</translation>
     </message>
@@ -3323,14 +3319,6 @@
         <translation>Quellen, die nicht gelesen werden konnten und in keiner Zahl stecken: %1.</translation>
     </message>
     <message>
-        <source>How to read it: the middle is the value that half of the records lie below. What chance alone could do is said beside every middle; with fewer than five records only the values themselves are shown. What was not recorded is counted, never taken as zero.</source>
-        <translation>So ist es zu lesen: Die Mitte ist der Wert, unter dem die Hälfte der Aufzeichnungen liegt. Was Zufall allein bewirken kann, steht neben jeder Mitte; bei weniger als fünf Aufzeichnungen stehen nur die Werte selbst da. Was nicht aufgezeichnet wurde, wird gezählt und nie als null genommen.</translation>
-    </message>
-    <message>
-        <source>Middle: median; middle half: quartiles of type 7 (Hyndman and Fan, The American Statistician 1996;50:361-365, from memory). How far a middle may be off: bootstrap percentile interval, 95 %, 2000 resamples (Efron, The Annals of Statistics 1979;7:1-26, from memory).</source>
-        <translation>Mitte: Median; mittlere Hälfte: Quartile vom Typ 7 (Hyndman und Fan, The American Statistician 1996;50:361-365, aus dem Gedächtnis). Wie weit eine Mitte danebenliegen kann: Bootstrap-Perzentilintervall, 95 %, 2000 Stichproben (Efron, The Annals of Statistics 1979;7:1-26, aus dem Gedächtnis).</translation>
-    </message>
-    <message>
         <source>Season at a glance: %1</source>
         <translation>Der Zeitraum auf einen Blick: %1</translation>
     </message>
@@ -3357,10 +3345,6 @@
     <message>
         <source>Middle</source>
         <translation>Mitte</translation>
-    </message>
-    <message>
-        <source>By chance it could be</source>
-        <translation>Durch Zufall möglich</translation>
     </message>
     <message>
         <source>Middle half</source>
@@ -3610,6 +3594,47 @@
     <message>
         <source>Without identity: sites, teams and records have pseudonyms made with a secret; days are cut to their month.</source>
         <translation>Ohne Identität: Orte, Teams und Aufzeichnungen haben Pseudonyme, die mit einem Geheimnis gebildet sind; von Tagen bleibt nur der Monat.</translation>
+    </message>
+    <message>
+        <source>%1 – too few records for a middle: %2.</source>
+        <extracomment>Figures, and the groups that have too few records for a middle of them.</extracomment>
+        <translation>%1 – zu wenige Aufzeichnungen für eine Mitte: %2.</translation>
+    </message>
+    <message>
+        <source>Too few records to hold one group against another.</source>
+        <translation>Zu wenige Aufzeichnungen, um eine Gruppe mit einer anderen zu vergleichen.</translation>
+    </message>
+    <message>
+        <source>Too few records for a middle.</source>
+        <translation>Zu wenige Aufzeichnungen für eine Mitte.</translation>
+    </message>
+    <message>
+        <source>Middle of %1: %2 (may really be %3 to %4).</source>
+        <translation>Mitte von %1: %2 (kann wirklich %3 bis %4 sein).</translation>
+    </message>
+    <message>
+        <source>Each record counts once.</source>
+        <translation>Jede Aufzeichnung zählt einmal.</translation>
+    </message>
+    <message>
+        <source>middle record, and where the middle may really lie (95 %)</source>
+        <translation>mittlere Aufzeichnung, und wo die Mitte wirklich liegen kann (95 %)</translation>
+    </message>
+    <message>
+        <source>How to read it: the middle is the value that half of the records lie below. “May really be” stands beside it: within these values the true middle may lie, the fewer records the wider; with fewer than five records only the values themselves are shown. What was not recorded is counted, never taken as zero.</source>
+        <translation>So ist es zu lesen: Die Mitte ist der Wert, unter dem die Hälfte der Aufzeichnungen liegt. „Kann wirklich sein“ steht daneben: Innerhalb dieser Werte kann die wahre Mitte liegen, je weniger Aufzeichnungen, desto weiter; bei weniger als fünf Aufzeichnungen stehen nur die Werte selbst da. Was nicht aufgezeichnet wurde, wird gezählt und nie als null genommen.</translation>
+    </message>
+    <message>
+        <source>Middle: median; middle half: quartiles of type 7 (Hyndman and Fan, The American Statistician 1996;50:361-365, from memory). What a middle may really be: with other records of the same kind it would lie elsewhere; a range made like this holds the true middle about 94 times in 100 (bootstrap percentile interval, 95 %, 2000 resamples: Efron, The Annals of Statistics 1979;7:1-26, from memory).</source>
+        <translation>Mitte: Median; mittlere Hälfte: Quartile vom Typ 7 (Hyndman und Fan, The American Statistician 1996;50:361-365, aus dem Gedächtnis). Was eine Mitte wirklich sein kann: Mit anderen Aufzeichnungen derselben Art läge sie anderswo; ein so gebildeter Bereich enthält die wahre Mitte etwa 94 von 100 Mal (Bootstrap-Perzentilintervall, 95 %, 2000 Stichproben: Efron, The Annals of Statistics 1979;7:1-26, aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <source>May really be</source>
+        <translation>Kann wirklich sein</translation>
+    </message>
+    <message>
+        <source>Quarters are not held against each other here: whether anything changed is asked over time.</source>
+        <translation>Quartale werden hier nicht miteinander verglichen: Ob sich etwas geändert hat, zeigt der Verlauf.</translation>
     </message>
 </context>
 <context>

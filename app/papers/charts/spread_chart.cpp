@@ -1,6 +1,8 @@
 #include "app/papers/charts/season_chart_parts.h"
 #include "core/compare/companions.h"
 
+#include <algorithm>
+
 namespace afterbeat::papers {
 
 namespace {
@@ -41,21 +43,76 @@ QString laneNote(const Spread& spread, const SpreadGroup& group, const Words& wo
   return note;
 }
 
-/// What must stand beside a share, group by group.
-QString besideSentence(const Spread& spread, const SpreadGroup& group, const Words& words) {
-  QStringList parts;
-  for (const Beside& beside : group.beside) {
-    parts << (beside.median
-                  ? words(QT_TRANSLATE_NOOP("Papers", "%1, middle of %2: %3"))
-                        .arg(titleOf(beside.measure, words), recordCount(beside.records, words),
-                             said(amountOf(beside.measure, *beside.median), words))
-                  : words(QT_TRANSLATE_NOOP("Papers", "%1: %2, too few for a middle"))
-                        .arg(titleOf(beside.measure, words), recordCount(beside.records, words)));
+/// What must stand beside a share, group by group; groups in which all of it has too few records
+/// share a sentence.
+void addBeside(const Spread& spread, Chart& chart) {
+  const Words& words = chart.words;
+  QStringList few, titles;
+  for (const SpreadGroup& group : spread.groups) {
+    QStringList parts;
+    bool any = false;
+    for (const Beside& beside : group.beside) {
+      const QString title = titleOf(beside.measure, words);
+      any = any || beside.median.has_value();
+      parts << (beside.median ? words(QT_TRANSLATE_NOOP("Papers", "%1, middle of %2: %3"))
+                                    .arg(title, recordCount(beside.records, words),
+                                         said(amountOf(beside.measure, *beside.median), words))
+                              : words(QT_TRANSLATE_NOOP("Papers", "%1: %2, too few for a middle"))
+                                    .arg(title, recordCount(beside.records, words)));
+      if (!titles.contains(title)) {
+        titles << title;
+      }
+    }
+    const QString name = groupName(group, spread.by, words);
+    if (any) {
+      chart.sentences << words(QT_TRANSLATE_NOOP("Papers", "%1 – %2."))
+                             .arg(name, parts.join(QStringLiteral("; ")));
+    } else if (!parts.isEmpty()) {
+      few << name;
+    }
   }
-  return parts.isEmpty()
-             ? QString()
-             : words(QT_TRANSLATE_NOOP("Papers", "%1 – %2."))
-                   .arg(groupName(group, spread.by, words), parts.join(QStringLiteral("; ")));
+  if (!few.isEmpty()) {
+    //: Figures, and the groups that have too few records for a middle of them.
+    chart.sentences << words(QT_TRANSLATE_NOOP("Papers", "%1 – too few records for a middle: %2."))
+                           .arg(words.list(titles), few.join(QStringLiteral("; ")));
+  }
+}
+
+/// Where no group was held against another the answer is the middle itself, or why none was.
+QStringList answerWithoutComparison(const Spread& spread, const Words& words) {
+  if (spread.groups.empty() ||
+      std::any_of(spread.groups.begin(), spread.groups.end(),
+                  [](const SpreadGroup& group) { return group.against.has_value(); })) {
+    return {};
+  }
+  if (spread.by == GroupBy::quarter) {
+    return {words(QT_TRANSLATE_NOOP("Papers", "Quarters are not held against each other here: "
+                                              "whether anything changed is asked over time."))};
+  }
+  if (spread.groups.size() > 1) {
+    return {
+        words(QT_TRANSLATE_NOOP("Papers", "Too few records to hold one group against another."))};
+  }
+  const SpreadGroup& all = spread.groups.front();
+  if (!all.quartiles || !all.interval) {
+    return {words(QT_TRANSLATE_NOOP("Papers", "Too few records for a middle."))};
+  }
+  const auto value = [&](double one) { return said(amountOf(spread.measure, one), words); };
+  return {words(QT_TRANSLATE_NOOP("Papers", "Middle of %1: %2 (may really be %3 to %4)."))
+              .arg(recordCount(all.points.size(), words), value(all.quartiles->median),
+                   value(all.interval->low), value(all.interval->high))};
+}
+
+/// First the answer, then what is missing, then how to read it; lines are explained by the key,
+/// which is there only where they are drawn.
+void addSentences(const Spread& spread, Chart& chart) {
+  std::vector<Saying> sayings = afterbeat::words(spread);
+  std::erase_if(sayings, [](const Saying& saying) {
+    return saying.english.find("Each record counts once; the line is") != std::string_view::npos;
+  });
+  chart.sentences << answerWithoutComparison(spread, chart.words) << sentences(sayings, chart.words)
+                  << chart.words(QT_TRANSLATE_NOOP("Papers", "Each record counts once."));
+  addBeside(spread, chart);
 }
 
 void addBand(const Spread& spread, Chart& chart, AxisRange& range) {
@@ -104,20 +161,17 @@ Chart spreadChart(const Season& season, const Spread& spread, const Words& words
                     .arg(chartTitle(spread, words), kindWords(spread.kind, words));
   chart.x = valueAxis(words, amountKind(spread.measure), titleOf(spread.measure, words));
   chart.y.kind = AxisKind::names;
-  chart.sentences = sentences(afterbeat::words(spread), words);
+  addSentences(spread, chart);
   chart.keys.push_back({KeyShape::usual, words(QT_TRANSLATE_NOOP("Papers", "one record"))});
   AxisRange range;
   for (std::size_t lane = 0; lane < spread.groups.size(); ++lane) {
     addGroup(spread, lane, chart, range);
-    const QString beside = besideSentence(spread, spread.groups[lane], words);
-    if (!beside.isEmpty()) {
-      chart.sentences << beside;
-    }
   }
   if (!chart.summaries.empty()) {
     chart.keys.push_back(
         {KeyShape::interval,
-         words(QT_TRANSLATE_NOOP("Papers", "middle record, and how far it may be off (95 %)"))});
+         words(QT_TRANSLATE_NOOP("Papers",
+                                 "middle record, and where the middle may really lie (95 %)"))});
   }
   addBand(spread, chart, range);
   range.into(chart.x);

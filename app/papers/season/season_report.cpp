@@ -123,10 +123,10 @@ private:
     }
     report_.about << say(QT_TRANSLATE_NOOP(
         "Papers",
-        "How to read it: the middle is the value that half of the records lie below. What "
-        "chance alone could do is said beside every middle; with fewer than five records "
-        "only the values themselves are shown. What was not recorded is counted, never "
-        "taken as zero."));
+        "How to read it: the middle is the value that half of the records lie below. “May really "
+        "be” stands beside it: within these values the true middle may lie, the fewer records the "
+        "wider; with fewer than five records only the values themselves are shown. What was not "
+        "recorded is counted, never taken as zero."));
   }
 
   void method() {
@@ -134,9 +134,11 @@ private:
         << say(QT_TRANSLATE_NOOP(
                "Papers",
                "Middle: median; middle half: quartiles of type 7 (Hyndman and Fan, The "
-               "American Statistician 1996;50:361-365, from memory). How far a middle may "
-               "be off: bootstrap percentile interval, 95 %, 2000 resamples (Efron, The "
-               "Annals of Statistics 1979;7:1-26, from memory)."))
+               "American Statistician 1996;50:361-365, from memory). What a middle may really "
+               "be: with other records of the same kind it would lie elsewhere; a range made "
+               "like this holds the true middle about 94 times in 100 (bootstrap percentile "
+               "interval, 95 %, 2000 resamples: Efron, The Annals of Statistics 1979;7:1-26, "
+               "from memory)."))
         << say(QT_TRANSLATE_NOOP(
                "Papers",
                "Groups: rank test of Mann and Whitney, corrected for the number of groups "
@@ -210,7 +212,7 @@ private:
     return {say(QT_TRANSLATE_NOOP("Papers", "Figure")),
             say(QT_TRANSLATE_NOOP("Papers", "Records")),
             say(QT_TRANSLATE_NOOP("Papers", "Middle")),
-            say(QT_TRANSLATE_NOOP("Papers", "By chance it could be")),
+            say(QT_TRANSLATE_NOOP("Papers", "May really be")),
             say(QT_TRANSLATE_NOOP("Papers", "Middle half")),
             say(QT_TRANSLATE_NOOP("Papers", "Not recorded")),
             say(QT_TRANSLATE_NOOP("Papers", "Does not apply"))};

@@ -1,4 +1,5 @@
 #include "app/papers/charts/season_charts.h"
+#include "app/papers/said.h"
 #include "core/compare/filter.h"
 #include "tests/papers/charts/season_example.h"
 
@@ -61,6 +62,52 @@ TEST(SpreadChart, TheFractionNeverStandsAlone) {
     EXPECT_TRUE(says(chart, "Ferry terminal – Time without circulation, middle of "));
     EXPECT_TRUE(says(chart, "Shocks given, middle of "));
   }
+}
+
+/// Eight lines that all said "too few" were read as eight findings.
+TEST(SpreadChart, GroupsWithTooFewShareASentence) {
+  const Season season = test::exampleSeason(40);
+  const Chart chart =
+      spreadChart(season,
+                  *spread(season, ofKind(season, everything(season), RecordKind::drill),
+                          MeasureId::handsOffFraction, GroupBy::quarter),
+                  Words{});
+  EXPECT_EQ(chart.sentences.front(),
+            QStringLiteral("Quarters are not held against each other here: whether anything "
+                           "changed is asked over time."));
+  EXPECT_TRUE(says(chart,
+                   "Time without circulation and Shocks given – too few records for a middle: "
+                   "Quarter 1, 2024; Quarter 2, 2024; "));
+  EXPECT_EQ(chart.sentences.filter(QStringLiteral("too few")).size(), 1);
+  EXPECT_TRUE(chart.summaries.empty());
+  EXPECT_FALSE(says(chart, "line")) << "none is drawn";
+}
+
+TEST(SpreadChart, TheAnswerLeads) {
+  const Season season = test::exampleSeason(400);
+  const auto first = [&](GroupBy by) {
+    return spreadChart(season, *spread(season, rescuesOf(season), MeasureId::longestPause, by),
+                       Words{})
+        .sentences.front()
+        .toStdString();
+  };
+  const auto all = *spread(season, rescuesOf(season), MeasureId::longestPause, GroupBy::nothing);
+  const auto value = [](double one) {
+    return said(amountOf(MeasureId::longestPause, one), Words{}).toStdString();
+  };
+  EXPECT_EQ(first(GroupBy::nothing), "Middle of " + std::to_string(all.groups[0].points.size()) +
+                                         " records: " + value(all.groups[0].quartiles->median) +
+                                         " (may really be " + value(all.groups[0].interval->low) +
+                                         " to " + value(all.groups[0].interval->high) + ").");
+  EXPECT_EQ(first(GroupBy::quarter), "Quarters are not held against each other here: whether "
+                                     "anything changed is asked over time.");
+  const Season few = test::exampleSeason(4);
+  EXPECT_EQ(spreadChart(few, *spread(few, rescuesOf(few), MeasureId::longestPause, GroupBy::site),
+                        Words{})
+                .sentences.front()
+                .toStdString(),
+            "Too few records to hold one group against another.");
+  EXPECT_EQ(first(GroupBy::site), "No group differs from the others by more than chance explains.");
 }
 
 TEST(SpreadChart, PublishedBandsAreForRescuesAlone) {
