@@ -32,15 +32,15 @@ auto with(const ArchivePlace& place, Access access, const Work& work)
   }
 }
 
-/// Tables of an older program, where this one may write; where not, whoever reads them next says
-/// so.
-void bringUpToDate(const ArchivePlace& place) {
+/// Tables of an older program, where this one may write; where not, `requireVersion` says so.
+void bringUpToDate(const ArchivePlace& place, Database& reading) {
+  const int found = versionOf(reading);
+  if (found == 0 || found >= schemaVersion()) {
+    return;
+  }
   try {
-    Database reading(place, Access::read);
-    if (const int found = versionOf(reading); found > 0 && found < schemaVersion()) {
-      Database database(place, Access::write);
-      migrate(database);
-    }
+    Database database(place, Access::write);
+    migrate(database);
   } catch (const ArchiveFailure&) {
   }
 }
@@ -107,12 +107,14 @@ Expected<Archive> Archive::openOrCreate(const ArchivePlace& place) {
 }
 
 Expected<Archive> Archive::open(const ArchivePlace& place) {
-  bringUpToDate(place);
-  auto opened = with(place, Access::read, [](Database&) {});
-  if (!opened) {
-    return tl::unexpected(opened.error());
+  try {
+    Database reading(place, Access::read);
+    bringUpToDate(place, reading);
+    requireVersion(reading);
+    return Archive(place);
+  } catch (const ArchiveFailure& failure) {
+    return tl::unexpected(failure.error);
   }
-  return Archive(place);
 }
 
 Expected<std::vector<Making>> Archive::makings() const {

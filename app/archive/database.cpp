@@ -13,10 +13,12 @@ namespace afterbeat::archive {
 
 namespace {
 
-/// How long a writer waits for another, ms.
-constexpr int kPatienceMs = 60'000;
+/// How long a writer waits for another, and how long somebody waits who only reads, ms.
+constexpr int kPatienceMs = 60'000, kReadersPatienceMs = 10'000;
 /// SQLITE_READONLY_ROLLBACK.
 const QString kJournalWaits = QStringLiteral("776");
+/// SQLITE_BUSY.
+const QString kBusy = QStringLiteral("5");
 
 QString freshName() {
   static std::atomic<unsigned> counter = 0;
@@ -143,7 +145,7 @@ void Database::openFile(Access access) {
   database_.setDatabaseName(QString::fromStdString(place_.name));
   database_.setConnectOptions(
       access == Access::read
-          ? QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_BUSY_TIMEOUT=%1").arg(kPatienceMs)
+          ? QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_BUSY_TIMEOUT=%1").arg(kReadersPatienceMs)
           : QStringLiteral("QSQLITE_BUSY_TIMEOUT=%1").arg(kPatienceMs));
   if (!database_.open()) {
     fail(database_.lastError(), kCannotOpen, place_);
@@ -154,7 +156,13 @@ void Database::openFile(Access access) {
 void Database::finishCutWrite() {
   const QString any = QStringLiteral("SELECT count(*) FROM sqlite_master");
   QSqlQuery look(database_);
-  if (look.exec(any) || look.lastError().nativeErrorCode() != kJournalWaits) {
+  if (look.exec(any)) {
+    return;
+  }
+  if (look.lastError().nativeErrorCode() == kBusy) {
+    failed(look); // the first statement would wait as long again
+  }
+  if (look.lastError().nativeErrorCode() != kJournalWaits) {
     return; // what else may be wrong the first statement says
   }
   look = QSqlQuery();

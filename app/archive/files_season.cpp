@@ -1,9 +1,11 @@
 #include "app/archive/files_season.h"
 
+#include "app/archive/season_rows.h"
 #include "app/archive/workers.h"
 
 #include <algorithm>
 #include <memory>
+#include <numeric>
 #include <set>
 
 namespace afterbeat::archive {
@@ -66,6 +68,28 @@ std::vector<ReadFile> readAll(const std::vector<fs::path>& paths, const MakingSe
   return all;
 }
 
+/// As an archive has them: by day, those without one last. Paths and pictures stay where the
+/// records' numbers say.
+void putInOrder(Season& season, Columns& columns) {
+  std::vector<std::size_t> order(season.records.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::sort(order.begin(), order.end(), [&season](std::size_t a, std::size_t b) {
+    return earlier(season.records[a], season.records[b]);
+  });
+  std::vector<RecordFacts> records;
+  for (const std::size_t place : order) {
+    records.push_back(std::move(season.records[place]));
+  }
+  season.records = std::move(records);
+  for (FigureColumn& column : columns) {
+    FigureColumn cells;
+    for (const std::size_t place : order) {
+      cells.push_back(column[place]);
+    }
+    column = std::move(cells);
+  }
+}
+
 } // namespace
 
 FilesSeason seasonOfFiles(const std::vector<fs::path>& sources, const MakingSettings& settings,
@@ -89,6 +113,7 @@ FilesSeason seasonOfFiles(const std::vector<fs::path>& sources, const MakingSett
       add(*read.file, made, *columns);
     }
   }
+  putInOrder(made.season, *columns);
   made.season.column = [columns](MeasureId id) -> const FigureColumn& {
     return (*columns)[static_cast<std::size_t>(id)];
   };

@@ -100,9 +100,16 @@ int schemaVersion() {
   return migrations().back().to;
 }
 
+/// A file is an archive's alone; on a server others may keep theirs beside it, under other names.
+bool hasOthers(Database& database) {
+  return database.shared()
+             ? hasTable(database, "version") || hasTable(database, "record")
+             : database.value(QStringLiteral("SELECT 1 FROM sqlite_master LIMIT 1")).isValid();
+}
+
 int versionOf(Database& database) {
   // Asked first: somebody else may make all tables in between.
-  const bool others = hasTable(database, "version") || hasTable(database, "record");
+  const bool others = hasOthers(database);
   if (!hasTable(database, "archive_schema")) {
     if (others) {
       throw ArchiveFailure(inEnglish(

@@ -58,15 +58,14 @@ RecordFacts factsFrom(const QSqlQuery& row) {
   return facts;
 }
 
-/// By day, those without one last, and as they came.
+} // namespace
+
 bool earlier(const RecordFacts& a, const RecordFacts& b) {
   if (a.day.has_value() != b.day.has_value()) {
     return a.day.has_value();
   }
   return a.day == b.day ? a.number < b.number : *a.day < *b.day;
 }
-
-} // namespace
 
 QString latestSql() {
   // Two halves, so that each walks the index from its end whatever the database thinks of nulls.

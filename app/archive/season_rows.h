@@ -15,6 +15,7 @@ namespace afterbeat::archive {
                                                  std::size_t limit);
 
 /// By day, those without one last, and as they came.
+[[nodiscard]] bool earlier(const RecordFacts& a, const RecordFacts& b);
 void sortByDay(std::vector<RecordFacts>& records);
 
 /// Statements whose plans are worth a test: `?` is the making (and measure, or limit).

@@ -67,6 +67,18 @@ Exit tellProblems(const std::string& file, const std::vector<Problem>& problems,
   return exit;
 }
 
+/// Marks that turn the direction of what follows: U+200E, U+200F, U+202A to U+202E, U+2066 to
+/// U+2069.
+static bool turnsText(std::string_view three) {
+  if (three.size() < 3 || three[0] != '\xE2') {
+    return false;
+  }
+  const auto second = static_cast<unsigned char>(three[1]);
+  const auto third = static_cast<unsigned char>(three[2]);
+  return (second == 0x80 && (third == 0x8E || third == 0x8F || (third >= 0xAA && third <= 0xAE))) ||
+         (second == 0x81 && third >= 0xA6 && third <= 0xA9);
+}
+
 std::string forTerminal(std::string_view text) {
   std::string plain;
   for (std::size_t i = 0; i < text.size(); ++i) {
@@ -74,6 +86,9 @@ std::string forTerminal(std::string_view text) {
     const auto next = i + 1 < text.size() ? static_cast<unsigned char>(text[i + 1]) : 0U;
     if (c < 0x20 || c == 0x7F) {
       plain += ' ';
+    } else if (turnsText(text.substr(i, 3))) {
+      plain += ' ';
+      i += 2;
     } else if (c == 0xC2 && next >= 0x80 && next < 0xA0) { // C1 controls
       plain += ' ';
       ++i;

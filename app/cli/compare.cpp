@@ -1,6 +1,7 @@
 #include "app/archive/files_season.h"
 #include "app/archive/marked_steps.h"
 #include "app/archive/pseudonym_secret.h"
+#include "app/archive/recordings_in.h"
 #include "app/cli/commands.h"
 #include "app/cli/derived.h"
 #include "app/cli/season_json.h"
@@ -152,9 +153,11 @@ public:
         return Exit::readOrWriteFailed;
       }
       settings_.profile = papers::withoutIdentity(std::move(settings_.profile));
+      // What programs read is the same in every language.
+      const QString language = QString::fromStdString(
+          options_.csv || options_.json ? std::string("en") : options_.language);
       season_ = papers::withoutIdentity(
-          season_, papers::Pseudonyms(*found, papers::Words::inLanguage(
-                                                  QString::fromStdString(options_.language))));
+          season_, papers::Pseudonyms(*found, papers::Words::inLanguage(language)));
     }
     return write(chosen);
   }
@@ -189,15 +192,37 @@ private:
   }
 
   bool outputsAreFree() const {
-    for (const std::string& output : {options_.report, options_.page, options_.secret}) {
-      for (const std::string& file : options_.files) {
-        if (!output.empty() && sameFile(output, file)) {
-          tell("An output would overwrite a record; choose another name.");
+    std::vector<files::path> inputs{options_.settings.profile, options_.archive};
+    if (!options_.files.empty()) {
+      const auto found = archive::recordingsIn({options_.files.begin(), options_.files.end()});
+      inputs.insert(inputs.end(), found.paths.begin(), found.paths.end());
+      inputs.insert(inputs.end(), options_.files.begin(), options_.files.end());
+    }
+    // A secret is made where there is none, and read where there is one.
+    for (const std::string& output : {options_.secret, options_.report, options_.page}) {
+      for (const files::path& input : inputs) {
+        if (isSame(output, input)) {
+          tell(fmt::format("{}: This is read, and would be overwritten; choose another name.",
+                           output));
           return false;
         }
       }
     }
+    if (isSame(options_.report, options_.page) || isSame(options_.report, options_.secret) ||
+        isSame(options_.page, options_.secret)) {
+      tell("The report, the page and the secret need names of their own.");
+      return false;
+    }
     return true;
+  }
+
+  /// Through links and "./" as well; also of two files that are still to be made.
+  static bool isSame(const files::path& one, const files::path& other) {
+    std::error_code error;
+    return !one.empty() && !other.empty() &&
+           (files::equivalent(one, other, error) ||
+            files::weakly_canonical(files::absolute(one, error), error) ==
+                files::weakly_canonical(files::absolute(other, error), error));
   }
 
   bool readSeason() {

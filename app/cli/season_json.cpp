@@ -151,10 +151,13 @@ Json usualJson(const Season& season, const Chosen& chosen, const Profile& profil
   return list;
 }
 
-Json stepsJson(const std::vector<MarkedStep>& steps) {
+Json stepsJson(const papers::ReportSettings& settings) {
   Json list = Json::array();
-  for (const MarkedStep& step : steps) {
-    list.push_back({{"day", isoDay(step.day)}, {"words", textOrNull(step.words)}});
+  RecordFacts day; // writes a day as those of records are written
+  day.monthOnly = settings.withoutIdentity;
+  for (const MarkedStep& step : settings.steps) {
+    day.day = step.day;
+    list.push_back({{"day", isoDay(day)}, {"words", textOrNull(step.words)}});
   }
   return list;
 }
@@ -180,22 +183,116 @@ Json changesJson(const OverTime& chart) {
   return list;
 }
 
-/// What the report draws over time.
+std::string_view word(SignalRule rule) {
+  switch (rule) {
+  case SignalRule::beyondLimits:
+    break;
+  case SignalRule::longRun:
+    return "long_run";
+  case SignalRule::fewCrossings:
+    return "few_crossings";
+  case SignalRule::twoOfThree:
+    return "two_of_three";
+  case SignalRule::fourOfFive:
+    return "four_of_five";
+  case SignalRule::eightInARow:
+    return "eight_in_a_row";
+  }
+  return "beyond_limits";
+}
+
+/// What a chart is of: the measure's name and unit; for counts, what each is counted for.
+struct SubjectJson {
+  static Json of(MeasureId id, std::string_view unit) {
+    return {{"figure", measureInfo(id).name}, {"unit", unit}};
+  }
+  Json operator()(const ValueOf& value) const {
+    return of(value.measure, measureInfo(value.measure).unit);
+  }
+  Json operator()(const CountedShare& share) const { return of(share.measure, "1"); }
+  Json operator()(const RecordsWith& with) const { return of(with.measure, "1"); }
+  Json operator()(const CountedFor& counted) const {
+    Json json = of(counted.count, "1");
+    json["for_every"] = {{"figure", measureInfo(counted.exposure).name},
+                         {"value", number(counted.per)},
+                         {"unit", measureInfo(counted.exposure).unit}};
+    return json;
+  }
+  Json operator()(const RecordsWithShock&) const {
+    return {{"figure", "records_with_a_shock"}, {"unit", "1"}};
+  }
+};
+
+Json valueOrNull(const std::optional<double>& value) {
+  return value ? number(*value) : Json(nullptr);
+}
+
+Json pointsJson(const OverTime& chart, const papers::ReportSettings& settings) {
+  Json list = Json::array();
+  RecordFacts day; // writes a day as those of records are written
+  day.monthOnly = settings.withoutIdentity;
+  for (const TimePoint& point : chart.points) {
+    day.day = point.firstDay;
+    list.push_back({{"day", isoDay(day)},
+                    {"records", point.recordCount},
+                    {"value", number(point.value)},
+                    {"lower", valueOrNull(point.lower)},
+                    {"upper", valueOrNull(point.upper)}});
+  }
+  return list;
+}
+
+Json stretchesJson(const OverTime& chart) {
+  Json list = Json::array();
+  for (const ChartSegment& segment : chart.segments) {
+    list.push_back({{"first", segment.firstPoint},
+                    {"last", segment.lastPoint},
+                    {"step", segment.step ? Json(*segment.step) : Json(nullptr)},
+                    {"centre", number(segment.centre)},
+                    {"too_few", segment.tooFew},
+                    {"widened", number(segment.widened)}});
+  }
+  return list;
+}
+
+Json signalsJson(const OverTime& chart) {
+  Json list = Json::array();
+  for (const ChartSignal& signal : chart.signals) {
+    list.push_back({{"rule", word(signal.hit.rule)},
+                    {"first", signal.hit.first},
+                    {"last", signal.hit.last},
+                    {"words", inEnglish(signal.saying)}});
+  }
+  return list;
+}
+
+/// A chart each. One whose counts no record gives is left out.
 Json overTimeJson(const Season& season, const Chosen& chosen,
                   const papers::ReportSettings& settings) {
-  // One kind, and a value of each record: never refused.
-  const OverTime chart = overTime(season, chosen, papers::reportOverTime(settings)).value();
-  const MeasureId measure = std::get<ValueOf>(chart.settings.subject).measure;
-  Json sentences = Json::array();
-  for (const Saying& saying : words(chart)) {
-    sentences.push_back(inEnglish(saying));
+  Json charts = Json::array();
+  for (const OverTimeSettings& one : papers::chartsOverTime(settings)) {
+    const auto chart = overTime(season, chosen, one);
+    if (!chart) {
+      continue;
+    }
+    Json json = std::visit(SubjectJson{}, chart->settings.subject);
+    json["chart"] = name(chart->chart);
+    json["point"] = chart->settings.period == Period::month ? "month" : "record";
+    json["points"] = pointsJson(*chart, settings);
+    json["stretches"] = stretchesJson(*chart);
+    json["signals"] = signalsJson(*chart);
+    json["changes"] = changesJson(*chart);
+    json["not_recorded"] = chart->missing.notRecorded;
+    json["not_applicable"] = chart->missing.notApplicable;
+    json["without_day"] = chart->withoutDay;
+    Json sentences = Json::array();
+    for (const Saying& saying : words(*chart)) {
+      sentences.push_back(inEnglish(saying));
+    }
+    json["words"] = std::move(sentences);
+    charts.push_back(std::move(json));
   }
-  return {{"figure", measureInfo(measure).name},
-          {"unit", measureInfo(measure).unit},
-          {"point", chart.settings.period == Period::month ? "month" : "record"},
-          {"points", chart.points.size()},
-          {"changes", changesJson(chart)},
-          {"words", std::move(sentences)}};
+  return charts;
 }
 
 } // namespace
@@ -229,7 +326,7 @@ nlohmann::ordered_json seasonJson(const Season& season, const Chosen& chosen,
             {"window_end", name(settings.figures.windowEnd)},
             {"without_identity", settings.withoutIdentity}}},
           {"not_read", settings.notRead},
-          {"steps", stepsJson(settings.steps)},
+          {"steps", stepsJson(settings)},
           {"kinds", std::move(kinds)},
           {"records", std::move(records)}};
 }

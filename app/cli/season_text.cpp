@@ -149,6 +149,14 @@ std::string records(const Season& season, const Chosen& chosen) {
   return text;
 }
 
+/// Written as days of records are written.
+RecordFacts dayOf(const MarkedStep& step, const papers::ReportSettings& settings) {
+  RecordFacts day;
+  day.day = step.day;
+  day.monthOnly = settings.withoutIdentity;
+  return day;
+}
+
 std::string overTimeTitle(const OverTime& chart) {
   return fmt::format("Over time: {}",
                      measureInfo(std::get<ValueOf>(chart.settings.subject).measure).title);
@@ -164,7 +172,7 @@ std::string about(const papers::ReportSettings& settings) {
   if (!settings.steps.empty()) {
     text += "Marked days\n";
     for (const MarkedStep& step : settings.steps) {
-      text += fmt::format("  {}{}\n", isoDay(step.day),
+      text += fmt::format("  {}{}\n", isoDay(dayOf(step, settings)),
                           step.words.empty() ? "" : "  " + forTerminal(step.words));
     }
     text += '\n';

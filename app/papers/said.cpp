@@ -19,6 +19,11 @@ struct PartWords {
   QString operator()(const Amount& amount) const { return said(amount, say); }
   QString operator()(MeasureId id) const { return titleOf(id, say); }
   QString operator()(std::chrono::sys_days day) const { return dayOf(day, say); }
+  QString operator()(std::chrono::year_month month) const {
+    const QDate first(static_cast<int>(month.year()),
+                      static_cast<int>(static_cast<unsigned>(month.month())), 1);
+    return QLocale(say.language()).toString(first, QStringLiteral("MMM yyyy"));
+  }
   QString operator()(const Term& term) const { return say(std::string(term.english).c_str()); }
   QString operator()(const std::string& text) const { return plainText(text); }
 };

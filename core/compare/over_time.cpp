@@ -224,6 +224,7 @@ tl::expected<OverTime, SeasonRefusal> overTime(const Season& season, const Chose
   }
   std::vector<over_time::Taken> taken;
   for (const std::uint32_t place : chosen) {
+    chart.monthsOnly = chart.monthsOnly || season.records[place].monthOnly;
     const auto given = subject.of(place);
     const auto& day = season.records[place].day;
     if (!given) {
@@ -245,6 +246,34 @@ tl::expected<OverTime, SeasonRefusal> overTime(const Season& season, const Chose
   over_time::fillSegments(taken, chart);
   addBeside(season, chart);
   return chart;
+}
+
+OverTimeSettings chartWithLimits(MeasureId id) {
+  OverTimeSettings settings;
+  settings.subject = ValueOf{id};
+  settings.chart = ChartKind::individuals;
+  if (usualChart(id) == ChartKind::shares) {
+    settings.subject = CountedShare{id};
+    settings.chart = ChartKind::shares;
+  } else if (usualChart(id) == ChartKind::counts) {
+    settings.subject = CountedFor{id};
+    settings.chart = ChartKind::counts;
+  }
+  return settings;
+}
+
+std::string_view name(ChartKind kind) {
+  switch (kind) {
+  case ChartKind::run:
+    break;
+  case ChartKind::individuals:
+    return "individuals";
+  case ChartKind::shares:
+    return "shares";
+  case ChartKind::counts:
+    return "counts";
+  }
+  return "run";
 }
 
 ChartKind usualChart(MeasureId id) {

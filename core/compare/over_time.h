@@ -135,6 +135,8 @@ struct OverTime {
   Missing missing;
   /// Have a value and no day: in no point.
   std::size_t withoutDay = 0;
+  /// Days were taken away but for their months (`RecordFacts::monthOnly`).
+  bool monthsOnly = false;
 };
 
 /// Refused where kinds are mixed, or where a counted share's counts are not known.
@@ -145,6 +147,13 @@ overTime(const Season& season, const Chosen& chosen, const OverTimeSettings& set
 /// side; shares for those counted over something; counts for pauses over the limit; individuals for
 /// rates and depths.
 [[nodiscard]] ChartKind usualChart(MeasureId id);
+
+/// The chart with limits for a measure: shares for those counted over something, counts for pauses
+/// over the limit, individuals for all others. Without steps, each record a point.
+[[nodiscard]] OverTimeSettings chartWithLimits(MeasureId id);
+
+/// "run", "individuals", "shares", "counts".
+[[nodiscard]] std::string_view name(ChartKind kind);
 
 /// Sentences for under the picture: whether anything changed, as steps and signals say; then what
 /// is drawn; then cautions and what is missing.

@@ -11,9 +11,16 @@ Amount count(std::size_t n) {
   return {static_cast<double>(n), AmountKind::count};
 }
 
+/// A day as far as it is known.
+SayingPart dayOf(const OverTime& chart, std::chrono::sys_days day) {
+  const std::chrono::year_month_day date(day);
+  return chart.monthsOnly ? SayingPart(std::chrono::year_month(date.year(), date.month()))
+                          : SayingPart(day);
+}
+
 Saying beyondWords(const OverTime& chart, const RuleHit& hit) {
   const TimePoint& point = chart.points[hit.first];
-  const std::vector<SayingPart> parts{point.firstDay, amountOf(chart, point.value)};
+  const std::vector<SayingPart> parts{dayOf(chart, point.firstDay), amountOf(chart, point.value)};
   return hit.above ? Saying{"%1: %2 lies above the upper limit: chance alone would rarely reach "
                             "it. Look at what was special.",
                             parts}
@@ -23,8 +30,9 @@ Saying beyondWords(const OverTime& chart, const RuleHit& hit) {
 }
 
 Saying runWords(const OverTime& chart, const RuleHit& hit) {
-  const std::vector<SayingPart> parts{count(hit.found), chart.points[hit.first].firstDay,
-                                      chart.points[hit.last].lastDay, count(hit.expected)};
+  const std::vector<SayingPart> parts{
+      count(hit.found), dayOf(chart, chart.points[hit.first].firstDay),
+      dayOf(chart, chart.points[hit.last].lastDay), count(hit.expected)};
   return hit.above
              ? Saying{"%1 points in a row lie above the line, from %2 to %3; chance explains up to "
                       "%4. Something lasting may have changed.",
@@ -35,8 +43,8 @@ Saying runWords(const OverTime& chart, const RuleHit& hit) {
 }
 
 Saying zoneWords(const OverTime& chart, const RuleHit& hit) {
-  const std::vector<SayingPart> parts{chart.points[hit.first].firstDay,
-                                      chart.points[hit.last].lastDay};
+  const std::vector<SayingPart> parts{dayOf(chart, chart.points[hit.first].firstDay),
+                                      dayOf(chart, chart.points[hit.last].lastDay)};
   return hit.above ? Saying{"From %1 to %2 more points lie high above the line than chance would "
                             "often put there.",
                             parts}
@@ -63,8 +71,8 @@ Saying words(const OverTime& chart, const RuleHit& hit) {
   case SignalRule::fewCrossings:
     return {"Crossings of the line from %1 to %2: %3; chance would make at least %4. Something may "
             "have moved slowly or in steps.",
-            {chart.points[hit.first].firstDay, chart.points[hit.last].lastDay, count(hit.found),
-             count(hit.expected)}};
+            {dayOf(chart, chart.points[hit.first].firstDay),
+             dayOf(chart, chart.points[hit.last].lastDay), count(hit.found), count(hit.expected)}};
   case SignalRule::eightInARow: {
     RuleHit run = hit;
     run.expected = 7;
@@ -117,7 +125,8 @@ SayingPart nameOf(const MarkedStep& step) {
 
 Saying stepWords(const OverTime& chart, const StepChange& change) {
   const MarkedStep& step = chart.settings.steps[change.step];
-  const std::vector<SayingPart> parts{step.day, nameOf(step), amountOf(chart, change.before),
+  const std::vector<SayingPart> parts{dayOf(chart, step.day), nameOf(step),
+                                      amountOf(chart, change.before),
                                       amountOf(chart, change.after)};
   return change.clear
              ? Saying{"From %1 (%2): %4, before %3. That is more than chance explains; what caused "
@@ -129,7 +138,7 @@ Saying stepWords(const OverTime& chart, const StepChange& change) {
 /// Why nothing is compared at a step; empty: it is compared, or lies before all points.
 std::optional<Saying> notCompared(const OverTime& chart, std::size_t index) {
   const MarkedStep& step = chart.settings.steps[index];
-  const std::vector<SayingPart> parts{step.day, nameOf(step)};
+  const std::vector<SayingPart> parts{dayOf(chart, step.day), nameOf(step)};
   const bool compared =
       std::any_of(chart.changes.begin(), chart.changes.end(),
                   [index](const StepChange& change) { return change.step == index; });
@@ -244,10 +253,10 @@ void addBeside(const OverTime& chart, std::vector<Saying>& all) {
       first = false;
     }
     const Beside &one = segment.beside[0], &other = segment.beside[1];
-    all.push_back(
-        {"From %1 to %2 (middles): %3 %4, %5 %6.",
-         {chart.points[segment.firstPoint].firstDay, chart.points[segment.lastPoint].lastDay,
-          one.measure, medianOrNone(one), other.measure, medianOrNone(other)}});
+    all.push_back({"From %1 to %2 (middles): %3 %4, %5 %6.",
+                   {dayOf(chart, chart.points[segment.firstPoint].firstDay),
+                    dayOf(chart, chart.points[segment.lastPoint].lastDay), one.measure,
+                    medianOrNone(one), other.measure, medianOrNone(other)}});
   }
 }
 

@@ -1,6 +1,7 @@
 #include "core/compare/saying.h"
 
 #include <array>
+#include <cmath>
 
 #include <fmt/format.h>
 
@@ -11,6 +12,10 @@ struct InEnglish {
   std::string operator()(const Amount& amount) const { return inEnglish(amount); }
   std::string operator()(MeasureId id) const { return std::string(measureInfo(id).title); }
   std::string operator()(std::chrono::sys_days day) const { return isoDay(day); }
+  std::string operator()(std::chrono::year_month month) const {
+    constexpr std::size_t kMonth = 7; // of "2026-04-17"
+    return isoDay(std::chrono::sys_days(month / 1)).substr(0, kMonth);
+  }
   std::string operator()(Term term) const { return std::string(term.english); }
   std::string operator()(const std::string& text) const { return text; }
 };
@@ -52,7 +57,9 @@ AmountKind amountKind(MeasureId id) {
 std::string inEnglish(const Amount& amount) {
   switch (amount.kind) {
   case AmountKind::count:
-    return fmt::format("{:.4g}", amount.value);
+    // A median of counts may lie between two.
+    return amount.value == std::round(amount.value) ? fmt::format("{:.0f}", amount.value)
+                                                    : fmt::format("{:.4g}", amount.value);
   case AmountKind::share:
     return shareText(amount.value);
   case AmountKind::seconds:

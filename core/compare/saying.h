@@ -41,9 +41,10 @@ struct Term {
   std::string_view english;
 };
 
-/// What stands in a place of a sentence: a number, the title of a measure, a day, a term, the
-/// user's or a record's own text.
-using SayingPart = std::variant<Amount, MeasureId, std::chrono::sys_days, Term, std::string>;
+/// What stands in a place of a sentence: a number, the title of a measure, a day or a month, a
+/// term, the user's or a record's own text.
+using SayingPart = std::variant<Amount, MeasureId, std::chrono::sys_days, std::chrono::year_month,
+                                Term, std::string>;
 
 /// One or more whole sentences in English with places %1 to %9 for its parts; what a translator is
 /// shown is `english` as it stands (context "Papers").

@@ -3592,10 +3592,6 @@
         <translation>Ab %1 (%2): kein Punkt liegt zwischen diesem und dem nächsten markierten Tag.</translation>
     </message>
     <message>
-        <source>Without identity: sites, teams and records have pseudonyms made with a secret; days are cut to their month.</source>
-        <translation>Ohne Identität: Orte, Teams und Aufzeichnungen haben Pseudonyme, die mit einem Geheimnis gebildet sind; von Tagen bleibt nur der Monat.</translation>
-    </message>
-    <message>
         <source>%1 – too few records for a middle: %2.</source>
         <extracomment>Figures, and the groups that have too few records for a middle of them.</extracomment>
         <translation>%1 – zu wenige Aufzeichnungen für eine Mitte: %2.</translation>
@@ -3635,6 +3631,10 @@
     <message>
         <source>Quarters are not held against each other here: whether anything changed is asked over time.</source>
         <translation>Quartale werden hier nicht miteinander verglichen: Ob sich etwas geändert hat, zeigt der Verlauf.</translation>
+    </message>
+    <message>
+        <source>Without identity: sites, teams and records have pseudonyms made with a secret; days are cut to their month. All of the month of a marked day counts as after it.</source>
+        <translation>Ohne Identität: Orte, Teams und Aufzeichnungen haben Pseudonyme, die mit einem Geheimnis gebildet sind; von Tagen bleibt nur der Monat. Der ganze Monat eines markierten Tages zählt als danach.</translation>
     </message>
 </context>
 <context>

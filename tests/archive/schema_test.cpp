@@ -176,6 +176,19 @@ TEST(Rights, AnArchiveThatMayOnlyBeReadIsReadAndNotChanged) {
   EXPECT_EQ(archive.recordCount(), 1U);
 }
 
+TEST(Rights, ADatabaseOfSomethingElseIsLeftAsItIs) {
+  const ArchiveFolder folder;
+  {
+    Database other(folder.place(), Access::create);
+    other.run(QStringLiteral("CREATE TABLE boats (name TEXT)"));
+  }
+  const auto made = Archive::openOrCreate(folder.place());
+  ASSERT_FALSE(made);
+  EXPECT_THAT(made.error().sentence, HasSubstr("something else"));
+  Database other(folder.place(), Access::read);
+  EXPECT_EQ(other.value(QStringLiteral("SELECT count(*) FROM sqlite_master")).toInt(), 1);
+}
+
 TEST(Rights, AnOlderArchiveThatMayOnlyBeReadSaysWhatHasToHappen) {
   const ArchiveFolder folder;
   const Archive archive = folder.openArchive();

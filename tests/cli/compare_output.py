@@ -41,7 +41,13 @@ with tempfile.TemporaryDirectory() as folder:
             print(f"{words}: {error.json_path}: {error.message}")
         assert len(output["steps"]) == words.count("--step"), words
         for kind in output["kinds"]:
-            assert len(kind["over_time"]["changes"]) == len(output["steps"]), words
+            assert {chart["chart"] for chart in kind["over_time"]} >= {"run", "individuals", "counts"}
+            for chart in kind["over_time"]:
+                assert len(chart["changes"]) == len(output["steps"]), words
+                assert sum(s["last"] - s["first"] + 1 for s in chart["stretches"]) == len(chart["points"])
+                values = sum(point["records"] for point in chart["points"])
+                assert values + chart["not_recorded"] + chart["not_applicable"] + chart[
+                    "without_day"] == kind["records"], (words, chart["figure"])
         hidden = "--without-identity" in words
         for record in output["records"]:
             assert record["day"] is None or (len(record["day"]) == len("2026-04")) == hidden
@@ -63,7 +69,7 @@ with tempfile.TemporaryDirectory() as folder:
 # The schema would notice.
 for break_it in (lambda o: o["records"][0]["figures"]["longest_pause"].update(status="fine"),
                  lambda o: o["kinds"][0]["figures"][0].pop("not_recorded"),
-                 lambda o: o["kinds"][0]["over_time"]["changes"][0].update(compared=True),
+                 lambda o: o["kinds"][0]["over_time"][0]["changes"][0].update(compared=True),
                  lambda o: o["records"][0].update(day="2026"),
                  lambda o: o["records"][0].update(kind="exercise")):
     broken = copy.deepcopy(output)

@@ -276,9 +276,23 @@ TEST(Compare, AStepSplitsWhatIsOverTime) {
   ASSERT_EQ(json["steps"].size(), 2U);
   EXPECT_EQ(json["steps"][0], (nlohmann::json{{"day", "2026-03-16"}, {"words", "Lantern drill"}}));
   EXPECT_TRUE(json["steps"][1]["words"].is_null());
-  const auto& over = json["kinds"][0]["over_time"];
-  EXPECT_EQ(over["figure"], "longest_pause");
-  EXPECT_EQ(over["points"], 12);
+  const auto& charts = json["kinds"][0]["over_time"];
+  const auto chartOf = [&charts](const char* figure, const char* chart) -> nlohmann::json {
+    for (const auto& one : charts) {
+      if (one["figure"] == figure && one["chart"] == chart) {
+        return one;
+      }
+    }
+    return nullptr;
+  };
+  const auto over = chartOf("longest_pause", "run");
+  EXPECT_EQ(over["points"].size(), 12U);
+  EXPECT_EQ(over["points"][0]["value"], 10);
+  EXPECT_EQ(over["stretches"][1]["step"], 0);
+  EXPECT_EQ(chartOf("longest_pause", "individuals")["stretches"][0]["centre"], 10);
+  EXPECT_EQ(chartOf("pauses_over_limit", "counts")["for_every"]["figure"], "arrest_time");
+  EXPECT_EQ(chartOf("records_with_a_shock", "shares")["points"].size(), 3U)
+      << "a month each, cut at the marked days";
   ASSERT_EQ(over["changes"].size(), 2U);
   // Six records before, five from it on, one from the second on: too few to compare.
   EXPECT_EQ(over["changes"][0], (nlohmann::json{{"step", 0},
@@ -439,6 +453,48 @@ TEST(Compare, WithoutIdentityNothingIsNamed) {
     pictures += file.file_size() > 0 ? 1U : 0U;
   }
   EXPECT_GT(pictures, 20U) << "a file that cannot be read stops no picture";
+}
+
+TEST(Compare, NothingThatIsReadIsOverwritten) {
+  const Folder folder;
+  writeSeason(folder);
+  ASSERT_EQ(folder.cli({"take-in", ".", "--archive", "a.db"}).exit, 0);
+  std::filesystem::create_symlink("a.db", folder.path() / "link");
+  folder.write("key", std::string(40, 'k'));
+  const std::string log = folder.read("terminal-case-0.resuslog"), archive = folder.read("a.db");
+  for (const std::vector<std::string>& words :
+       {std::vector<std::string>{".", "--report", "terminal-case-0.resuslog"},
+        {".", "--page", "./terminal-case-0.resuslog", "--csv"},
+        {"terminal-case-0.resuslog", "--page", "terminal-case-0.resuslog"},
+        {"--archive", "a.db", "--report", "link"},
+        {"--archive", "link", "--page", "./a.db"},
+        {".", "--without-identity", "--secret", "key", "--report", "key"},
+        {".", "--report", "new", "--page", "./new"}}) {
+    std::vector<std::string> all{"compare"};
+    all.insert(all.end(), words.begin(), words.end());
+    const Ran ran = folder.cli(all);
+    EXPECT_EQ(ran.exit, 2) << ran.err;
+    EXPECT_EQ(ran.out, "");
+    EXPECT_NE(ran.err, "");
+  }
+  EXPECT_EQ(folder.read("terminal-case-0.resuslog"), log);
+  EXPECT_EQ(folder.read("a.db"), archive);
+  EXPECT_EQ(folder.read("key"), std::string(40, 'k'));
+  EXPECT_FALSE(std::filesystem::exists(folder.path() / "new"));
+}
+
+TEST(Compare, FilesAndArchiveStandInOneOrder) {
+  const Folder folder;
+  writeSeason(folder);
+  std::string undated = rescue(9);
+  const auto at = undated.find(R"("recorded":)");
+  ASSERT_NE(at, std::string::npos);
+  undated.erase(at, undated.find(',', at) + 1 - at);
+  folder.write("a-first-by-name.resuslog", undated);
+  ASSERT_LT(folder.cli({"take-in", ".", "--archive", "a.db"}).exit, 2);
+  const std::string files = folder.cli({"compare", ".", "--csv"}).out;
+  EXPECT_EQ(files, folder.cli({"compare", "--archive", "a.db", "--csv"}).out);
+  EXPECT_GT(files.find("a-first-by-name"), files.find("terminal-case-7"));
 }
 
 TEST(Compare, WhatIsAskedForByNameIsThereWithoutIdentityToo) {

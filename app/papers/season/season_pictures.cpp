@@ -31,12 +31,33 @@ void addMeasure(const Season& season, const Chosen& chosen, StatedKind kind, Mea
   if (const auto found = spread(season, chosen, measure, GroupBy::quarter)) {
     add(all, fileName(kind, measure, "by-quarter"), spreadChart(season, *found, words));
   }
-  OverTimeSettings over;
-  over.subject = ValueOf{measure};
-  over.period = settings.withoutIdentity ? Period::month : Period::record;
-  over.steps = settings.steps;
-  if (const auto found = overTime(season, chosen, over)) {
-    add(all, fileName(kind, measure, "over-time"), overTimeChart(season, *found, words));
+}
+
+/// What a chart over time is of, for its file's name.
+struct SubjectName {
+  static QString of(MeasureId id) {
+    const std::string name(measureInfo(id).name);
+    return QString::fromStdString(name).replace(QLatin1Char('_'), QLatin1Char('-'));
+  }
+  QString operator()(const ValueOf& value) const { return of(value.measure); }
+  QString operator()(const CountedShare& share) const { return of(share.measure); }
+  QString operator()(const CountedFor& counted) const { return of(counted.count); }
+  QString operator()(const RecordsWith& with) const { return of(with.measure); }
+  QString operator()(const RecordsWithShock&) const { return QStringLiteral("with-a-shock"); }
+};
+
+void addOverTime(const Season& season, const Chosen& chosen, StatedKind kind,
+                 const ReportSettings& settings, std::vector<SeasonPicture>& all) {
+  const Words words = Words::inLanguage(settings.language);
+  for (const OverTimeSettings& one : chartsOverTime(settings)) {
+    if (const auto found = overTime(season, chosen, one)) {
+      add(all,
+          QStringLiteral("%1-%2-%3")
+              .arg(kindName(kind), std::visit(SubjectName{}, one.subject),
+                   one.chart == ChartKind::run ? QLatin1String("over-time")
+                                               : QLatin1String("over-time-with-limits")),
+          overTimeChart(season, *found, words));
+    }
   }
 }
 
@@ -60,6 +81,7 @@ std::vector<SeasonPicture> seasonPictures(const Season& season, const Chosen& ch
     for (const MeasureId measure : reportMeasures()) {
       addMeasure(season, one, count.kind, measure, settings, all);
     }
+    addOverTime(season, one, count.kind, settings, all);
   }
   return all;
 }

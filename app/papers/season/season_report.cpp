@@ -119,7 +119,7 @@ private:
       report_.about << say(QT_TRANSLATE_NOOP(
           "Papers",
           "Without identity: sites, teams and records have pseudonyms made with a secret; "
-          "days are cut to their month."));
+          "days are cut to their month. All of the month of a marked day counts as after it."));
     }
     report_.about << say(QT_TRANSLATE_NOOP(
         "Papers",
@@ -440,6 +440,28 @@ OverTimeSettings reportOverTime(const ReportSettings& settings) {
   over.period = settings.withoutIdentity ? Period::month : Period::record;
   over.steps = settings.steps;
   return over;
+}
+
+std::vector<OverTimeSettings> chartsOverTime(const ReportSettings& settings) {
+  const OverTimeSettings asReported = reportOverTime(settings);
+  std::vector<OverTimeSettings> all;
+  const auto add = [&](OverTimeSettings one) {
+    one.period = asReported.period;
+    one.steps = asReported.steps;
+    all.push_back(std::move(one));
+  };
+  for (const MeasureId measure : reportMeasures()) {
+    OverTimeSettings run;
+    run.subject = ValueOf{measure};
+    add(std::move(run));
+    add(chartWithLimits(measure));
+  }
+  add(chartWithLimits(MeasureId::pausesOverLimit));
+  OverTimeSettings withShock;
+  withShock.subject = RecordsWithShock{};
+  withShock.chart = ChartKind::shares;
+  add(std::move(withShock));
+  return all;
 }
 
 SeasonReport makeSeasonReport(const Season& season, const Chosen& chosen,

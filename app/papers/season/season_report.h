@@ -71,6 +71,10 @@ struct ReportSettings {
 [[nodiscard]] SeasonReport makeSeasonReport(const Season& season, const Chosen& chosen,
                                             const ReportSettings& settings);
 
+/// All that pictures and JSON show over time: of each of `reportMeasures` the run chart and the one
+/// with limits, then the pauses over the limit as counts and the share of records with a shock.
+[[nodiscard]] std::vector<OverTimeSettings> chartsOverTime(const ReportSettings& settings);
+
 /// The measures that a table of a report shows, in its order; a share that never stands alone is
 /// followed by those that must stand beside it.
 [[nodiscard]] const std::vector<MeasureId>& reportMeasures();

@@ -4,6 +4,12 @@
 
 namespace afterbeat::papers {
 
+/// Of the month that holds the day.
+static std::chrono::sys_days beginOfMonth(std::chrono::sys_days day) {
+  const std::chrono::year_month_day date(day);
+  return std::chrono::sys_days(date.year() / date.month() / 1);
+}
+
 Pseudonyms::Pseudonyms(QByteArray secret, const Words& words)
     : secret_(std::move(secret)),
       //: A pseudonym stands in the place.
@@ -63,8 +69,7 @@ Season withoutIdentity(const Season& season, const Pseudonyms& pseudonyms) {
     facts.number = 0;
     facts.monthOnly = true;
     if (facts.day) {
-      const std::chrono::year_month_day day(*facts.day);
-      facts.day = std::chrono::sys_days(day.year() / day.month() / 1);
+      facts.day = beginOfMonth(*facts.day);
     }
   }
   return made;
@@ -73,6 +78,7 @@ Season withoutIdentity(const Season& season, const Pseudonyms& pseudonyms) {
 std::vector<MarkedStep> withoutIdentity(std::vector<MarkedStep> steps) {
   for (MarkedStep& step : steps) {
     step.words.clear();
+    step.day = beginOfMonth(step.day);
   }
   return steps;
 }

@@ -39,7 +39,8 @@ private:
 /// stands for it, and `RecordFacts::monthOnly` says so. Its columns are those of `season`.
 [[nodiscard]] Season withoutIdentity(const Season& season, const Pseudonyms& pseudonyms);
 
-/// Marks without their words, which are somebody's free text.
+/// Marks without their words, which are somebody's free text, at the first of their month, as the
+/// records of that month are: all of them count as after it.
 [[nodiscard]] std::vector<MarkedStep> withoutIdentity(std::vector<MarkedStep> steps);
 
 /// A guideline of somebody's own without its name, which is free text; others as they are.

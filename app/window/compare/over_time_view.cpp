@@ -59,11 +59,8 @@ ChartSubject subjectOf(int chosen, Drawing drawing) {
     return RecordsWithShock{};
   }
   const auto id = static_cast<MeasureId>(chosen);
-  if (drawing == Drawing::usual && usualChart(id) == ChartKind::shares) {
-    return CountedShare{id};
-  }
-  if (drawing == Drawing::usual && usualChart(id) == ChartKind::counts) {
-    return CountedFor{id, MeasureId::arrestTime, 600};
+  if (drawing == Drawing::usual && usualChart(id) != ChartKind::run) {
+    return chartWithLimits(id).subject;
   }
   return ValueOf{id};
 }
