@@ -90,6 +90,42 @@ tl::expected<QByteArray, std::string> secretFrom(const std::string& path) {
   return QByteArray::fromStdString(*text);
 }
 
+/// A word as a shell reads it back.
+std::string forShell(const std::string& word) {
+  static constexpr const char* kPlain = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
+                                        "0123456789_-./:+,=@%";
+  if (!word.empty() && word.find_first_not_of(kPlain) == std::string::npos) {
+    return word;
+  }
+  std::string quoted = "'";
+  for (const char c : forTerminal(word)) {
+    quoted += c == '\'' ? std::string("'\\''") : std::string(1, c);
+  }
+  return quoted + '\'';
+}
+
+/// What `take-in` must be given to compute the figures that were asked for. A profile is always
+/// named: without any of these options it computes what the archive already has in use.
+std::string optionsOf(const CompareOptions& options) {
+  const SettingWords usual;
+  const SettingWords& typed = options.settings;
+  const std::string profile = typed.profile.empty() ? FigureSettings{}.profile.id
+                              : options.withoutIdentity && builtInProfile(typed.profile) == nullptr
+                                  ? "FILE"
+                                  : typed.profile;
+  std::string text = " --profile " + forShell(profile);
+  if (typed.pauseThreshold != usual.pauseThreshold) {
+    text += fmt::format(" --pause-threshold {}", typed.pauseThreshold);
+  }
+  if (typed.windowEnd != usual.windowEnd) {
+    text += " --window-end " + typed.windowEnd;
+  }
+  if (options.derive != CompareOptions{}.derive) {
+    text += " --derive " + options.derive;
+  }
+  return text;
+}
+
 /// One run of the command.
 class Comparison {
 public:
@@ -103,6 +139,11 @@ public:
     if (!readSeason()) {
       return Exit::readOrWriteFailed;
     }
+    // By what the records say themselves, before it is taken away.
+    Filter filter;
+    filter.words = options_.only;
+    const Chosen chosen = matching(season_, filter);
+    tellIfEmpty(chosen);
     if (options_.withoutIdentity) {
       report_.steps = papers::withoutIdentity(std::move(report_.steps));
       const auto found = secret();
@@ -115,7 +156,7 @@ public:
           season_, papers::Pseudonyms(*found, papers::Words::inLanguage(
                                                   QString::fromStdString(options_.language))));
     }
-    return write();
+    return write(chosen);
   }
 
 private:
@@ -205,7 +246,10 @@ private:
     const auto opened = place ? archive::Archive::open(*place) : tl::unexpected(place.error());
     const auto making = opened ? opened->makingWith(settings) : tl::unexpected(opened.error());
     if (making && !*making) {
-      tell(fmt::format("The archive {} holds no figures with these settings.", options_.archive));
+      tell(fmt::format("The archive holds no figures with these settings. Compute them first: "
+                       "afterbeat-cli take-in --archive {}{}",
+                       options_.withoutIdentity ? "ARCHIVE" : forShell(options_.archive),
+                       optionsOf(options_)));
       return false;
     }
     auto season = making ? opened->season((*making)->id) : tl::unexpected(making.error());
@@ -235,13 +279,28 @@ private:
         });
   }
 
-  Exit write() {
+  /// An empty choice is no failure, but it is said.
+  void tellIfEmpty(const Chosen& chosen) const {
+    if (!chosen.empty()) {
+      return;
+    }
+    if (!season_.records.empty()) {
+      tell(fmt::format("None of {} records holds all the words of --only; nothing is compared. The "
+                       "words are looked for in site, team, device, file, id, day, kind and cause "
+                       "of the longest pause.",
+                       season_.records.size()));
+    } else if (options_.archive.empty()) {
+      tell("No recording that can be read was found in what you named; nothing is compared.");
+    } else {
+      tell("The archive holds no recordings yet; take some in with `take-in`. Nothing is "
+           "compared.");
+    }
+  }
+
+  Exit write(const Chosen& chosen) {
     report_.language = QString::fromStdString(options_.language);
     report_.figures = settings_;
     report_.withoutIdentity = options_.withoutIdentity;
-    Filter filter;
-    filter.words = options_.only;
-    const Chosen chosen = matching(season_, filter);
     writeStreams(chosen);
     const bool painted =
         !options_.report.empty() || !options_.page.empty() || !options_.pictures.empty();
@@ -271,11 +330,9 @@ private:
     if (options_.csv) {
       papers::writeCsv(season_, chosen, [](const std::string& line) { fmt::print("{}", line); });
     } else if (options_.json) {
-      fmt::print("{}\n",
-                 seasonJson(season_, chosen, {settings_, options_.withoutIdentity, report_.notRead})
-                     .dump());
+      fmt::print("{}\n", seasonJson(season_, chosen, report_).dump());
     } else if (options_.report.empty() && options_.page.empty() && options_.pictures.empty()) {
-      fmt::print("{}", seasonText(season_, chosen, settings_));
+      fmt::print("{}", seasonText(season_, chosen, report_));
     }
   }
 
@@ -286,11 +343,12 @@ private:
     for (const auto& picture : papers::seasonPictures(season_, chosen, report_)) {
       const std::string path =
           (files::path(options_.pictures) / picture.name.toStdString()).string();
-      exit_ = worse(exit_, writeFile(path + ".svg", papers::chartAsSvg(picture.chart, 900, look)));
-      exit_ =
-          worse(exit_, writeFile(path + ".png", papers::chartAsPng(picture.chart, 900, look, 2)));
-      if (exit_ == Exit::readOrWriteFailed) {
-        return;
+      const Exit written =
+          worse(writeFile(path + ".svg", papers::chartAsSvg(picture.chart, 900, look)),
+                writeFile(path + ".png", papers::chartAsPng(picture.chart, 900, look, 2)));
+      exit_ = worse(exit_, written);
+      if (written != Exit::fine) {
+        return; // the next would fail alike
       }
     }
   }

@@ -92,7 +92,8 @@ void addCompare(CLI::App& app, CompareOptions& options) {
   command->add_option(
       "--only", options.only,
       "Take records that hold all of these words, or parts of words, in site, team, "
-      "kind, day, …: \"ferry drill 2026-03\"");
+      "kind, day, …: \"ferry drill 2026-03\"; also \"with a shock\", \"without a shock\", "
+      "2026-Q1, 2026-03..2026-05");
   command->add_option(
       "--step", options.steps,
       "Mark a day from which on something was new: 2026-04-01=WORDS; without one, the "

@@ -1,6 +1,7 @@
 #include "app/cli/season_json.h"
 
 #include "core/compare/companions.h"
+#include "core/compare/facts.h"
 #include "core/compare/stand_out.h"
 
 #include <cmath>
@@ -35,7 +36,7 @@ Json recordJson(const RecordFacts& record, std::uint32_t place, const Season& se
   }
   return {{"id", textOrNull(record.id)},
           {"file", textOrNull(record.file)},
-          {"day", record.day ? Json(isoDay(*record.day)) : Json(nullptr)},
+          {"day", textOrNull(isoDay(record))},
           {"kind", kindJson(record.kind)},
           {"site", textOrNull(record.site)},
           {"team", textOrNull(record.team)},
@@ -150,10 +151,57 @@ Json usualJson(const Season& season, const Chosen& chosen, const Profile& profil
   return list;
 }
 
+Json stepsJson(const std::vector<MarkedStep>& steps) {
+  Json list = Json::array();
+  for (const MarkedStep& step : steps) {
+    list.push_back({{"day", isoDay(step.day)}, {"words", textOrNull(step.words)}});
+  }
+  return list;
+}
+
+/// One for each step, in their order.
+Json changesJson(const OverTime& chart) {
+  Json list = Json::array();
+  for (std::size_t i = 0; i < chart.settings.steps.size(); ++i) {
+    list.push_back({{"step", i},
+                    {"compared", false},
+                    {"before", nullptr},
+                    {"after", nullptr},
+                    {"chance", nullptr},
+                    {"clear", nullptr}});
+  }
+  for (const StepChange& change : chart.changes) {
+    list[change.step].update({{"compared", true},
+                              {"before", number(change.before)},
+                              {"after", number(change.after)},
+                              {"chance", number(change.chance)},
+                              {"clear", change.clear}});
+  }
+  return list;
+}
+
+/// What the report draws over time.
+Json overTimeJson(const Season& season, const Chosen& chosen,
+                  const papers::ReportSettings& settings) {
+  // One kind, and a value of each record: never refused.
+  const OverTime chart = overTime(season, chosen, papers::reportOverTime(settings)).value();
+  const MeasureId measure = std::get<ValueOf>(chart.settings.subject).measure;
+  Json sentences = Json::array();
+  for (const Saying& saying : words(chart)) {
+    sentences.push_back(inEnglish(saying));
+  }
+  return {{"figure", measureInfo(measure).name},
+          {"unit", measureInfo(measure).unit},
+          {"point", chart.settings.period == Period::month ? "month" : "record"},
+          {"points", chart.points.size()},
+          {"changes", changesJson(chart)},
+          {"words", std::move(sentences)}};
+}
+
 } // namespace
 
 nlohmann::ordered_json seasonJson(const Season& season, const Chosen& chosen,
-                                  const SeasonJsonWords& words) {
+                                  const papers::ReportSettings& settings) {
   Json records = Json::array();
   for (const std::uint32_t place : chosen) {
     records.push_back(recordJson(season.records[place], place, season));
@@ -169,17 +217,19 @@ nlohmann::ordered_json seasonJson(const Season& season, const Chosen& chosen,
         {{"kind", kindJson(count.kind)},
          {"records", count.records},
          {"figures", std::move(figures)},
+         {"over_time", overTimeJson(season, one, settings)},
          {"from_call", stagesJson(stages(season, one, StagesFrom::call).value())},
          {"from_power_on", stagesJson(stages(season, one, StagesFrom::powerOn).value())},
-         {"worth_a_look", worthALookJson(season, one, chosen, words.settings.profile)},
-         {"usual", usualJson(season, one, words.settings.profile)}});
+         {"worth_a_look", worthALookJson(season, one, chosen, settings.figures.profile)},
+         {"usual", usualJson(season, one, settings.figures.profile)}});
   }
   return {{"settings",
-           {{"profile", words.settings.profile.id},
-            {"pause_threshold_s", number(seconds(words.settings.pauseThreshold))},
-            {"window_end", name(words.settings.windowEnd)},
-            {"without_identity", words.withoutIdentity}}},
-          {"not_read", words.notRead},
+           {{"profile", settings.figures.profile.id},
+            {"pause_threshold_s", number(seconds(settings.figures.pauseThreshold))},
+            {"window_end", name(settings.figures.windowEnd)},
+            {"without_identity", settings.withoutIdentity}}},
+          {"not_read", settings.notRead},
+          {"steps", stepsJson(settings.steps)},
           {"kinds", std::move(kinds)},
           {"records", std::move(records)}};
 }

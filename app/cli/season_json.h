@@ -7,13 +7,7 @@
 
 namespace afterbeat::cli {
 
-struct SeasonJsonWords {
-  FigureSettings settings;
-  bool withoutIdentity = false;
-  std::size_t notRead = 0;
-};
-
 [[nodiscard]] nlohmann::ordered_json seasonJson(const Season& season, const Chosen& chosen,
-                                                const SeasonJsonWords& words);
+                                                const papers::ReportSettings& settings);
 
 } // namespace afterbeat::cli

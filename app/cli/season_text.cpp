@@ -2,7 +2,7 @@
 
 #include "app/cli/command.h"
 #include "app/papers/said.h"
-#include "app/papers/season/season_report.h"
+#include "core/compare/facts.h"
 #include "core/compare/stand_out.h"
 
 #include <algorithm>
@@ -136,8 +136,8 @@ std::string records(const Season& season, const Chosen& chosen) {
   text += '\n';
   for (const std::uint32_t place : chosen) {
     const RecordFacts& record = season.records[place];
-    text += fmt::format("{:<10}  {:<24}  {:<24}", record.day ? isoDay(*record.day) : "-",
-                        nameOf(record), record.site.empty() ? "-" : forTerminal(record.site));
+    text += fmt::format("{:<10}  {:<24}  {:<24}", record.day ? isoDay(record) : "-", nameOf(record),
+                        record.site.empty() ? "-" : forTerminal(record.site));
     for (const MeasureId measure : kListed) {
       const FigureCell& cell = season.column(measure)[place];
       text += fmt::format("  {:>24}", cell.ok() ? valueOf(measure, cell.value)
@@ -149,9 +149,33 @@ std::string records(const Season& season, const Chosen& chosen) {
   return text;
 }
 
+std::string overTimeTitle(const OverTime& chart) {
+  return fmt::format("Over time: {}",
+                     measureInfo(std::get<ValueOf>(chart.settings.subject).measure).title);
+}
+
+/// What holds for all kinds.
+std::string about(const papers::ReportSettings& settings) {
+  std::string text;
+  if (settings.withoutIdentity) {
+    text += "Without identity: sites, teams and records have pseudonyms; days are cut to their "
+            "month.\n\n";
+  }
+  if (!settings.steps.empty()) {
+    text += "Marked days\n";
+    for (const MarkedStep& step : settings.steps) {
+      text += fmt::format("  {}{}\n", isoDay(step.day),
+                          step.words.empty() ? "" : "  " + forTerminal(step.words));
+    }
+    text += '\n';
+  }
+  return text;
+}
+
 } // namespace
 
-std::string seasonText(const Season& season, const Chosen& chosen, const FigureSettings& settings) {
+std::string seasonText(const Season& season, const Chosen& chosen,
+                       const papers::ReportSettings& settings) {
   std::string text;
   for (const KindCount& count : kindsOf(season, chosen)) {
     const Chosen one = ofKind(season, chosen, count.kind);
@@ -161,16 +185,19 @@ std::string seasonText(const Season& season, const Chosen& chosen, const FigureS
     text += fmt::format("{}{}: {}{}\n\n", text.empty() ? "" : "\n", kindTitle(count.kind),
                         count.records, synthetic ? "  SYNTHETIC" : "");
     text += figures(season, one) + '\n' + bySite(season, one) + '\n';
+    const OverTime time = overTime(season, one, papers::reportOverTime(settings)).value();
+    text += lines(overTimeTitle(time).c_str(), words(time)) + '\n';
     text += lines("Where the time goes", words(stages(season, one, StagesFrom::powerOn).value())) +
             '\n';
-    text += lookAt(season, one, settings.profile) + '\n' + records(season, one);
+    text += lookAt(season, one, settings.figures.profile) + '\n' + records(season, one);
   }
   if (text.empty()) {
     return "There is no record to compare.\n";
   }
-  return text +
-         fmt::format("\nFigures computed with: {}.\n",
-                     forTerminal(papers::settingsOf(settings, papers::Words()).toStdString()));
+  return about(settings) + text +
+         fmt::format(
+             "\nFigures computed with: {}.\n",
+             forTerminal(papers::settingsOf(settings.figures, papers::Words()).toStdString()));
 }
 
 } // namespace afterbeat::cli

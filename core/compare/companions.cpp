@@ -1,5 +1,8 @@
 #include "core/compare/companions.h"
 
+#include "core/compare/kinds.h"
+#include "core/statistics/quantile.h"
+
 #include <array>
 
 namespace afterbeat {
@@ -25,6 +28,23 @@ std::vector<MeasureId> neverAlone(MeasureId id) {
     return {MeasureId::arrestTime, MeasureId::shocksDelivered};
   }
   return {};
+}
+
+std::vector<Beside> besideOf(MeasureId measure, const Season& season, const Chosen& records) {
+  std::vector<Beside> all;
+  for (const MeasureId id : neverAlone(measure)) {
+    const FigureColumn& column = season.column(id);
+    std::vector<double> values;
+    for (const std::uint32_t place : records) {
+      if (column[place].ok()) {
+        values.push_back(column[place].value);
+      }
+    }
+    const std::size_t count = values.size();
+    all.push_back(
+        {id, count, count >= kLeastForSummary ? medianOf(std::move(values)) : std::nullopt});
+  }
+  return all;
 }
 
 const ReferenceBand* referenceBand(MeasureId id) {

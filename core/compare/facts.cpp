@@ -1,5 +1,6 @@
 #include "core/compare/facts.h"
 
+#include "core/compare/saying.h"
 #include "core/record/wall_clock.h"
 
 #include <algorithm>
@@ -48,6 +49,15 @@ RecordFacts factsOf(const Record& record, const Figures& figures) {
   facts.synthetic = header.synthetic;
   addFigureFacts(figures, facts);
   return facts;
+}
+
+std::string isoDay(const RecordFacts& record) {
+  constexpr std::size_t kMonth = 7; // of "2026-04-17"
+  if (!record.day) {
+    return {};
+  }
+  const std::string day = isoDay(*record.day);
+  return record.monthOnly ? day.substr(0, kMonth) : day;
 }
 
 FigureCell cellOf(const Measure& measure) {

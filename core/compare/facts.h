@@ -11,6 +11,9 @@ namespace afterbeat {
 /// The part of it that comes from the figures alone.
 void addFigureFacts(const Figures& figures, RecordFacts& facts);
 
+/// "2026-04-17"; "2026-04" where the day was taken away; empty without a day.
+[[nodiscard]] std::string isoDay(const RecordFacts& record);
+
 /// A figure as a cell of its column.
 [[nodiscard]] FigureCell cellOf(const Measure& measure);
 

@@ -1,29 +1,13 @@
 #include "core/compare/filter.h"
 
-#include "core/compare/saying.h"
+#include "core/compare/facts.h"
+#include "core/compare/typed_words.h"
 
+#include <algorithm>
 #include <numeric>
 
 namespace afterbeat {
 namespace {
-
-std::vector<std::string> foldedWords(const std::string& typed) {
-  std::string folded;
-  appendFolded(folded, typed);
-  std::vector<std::string> words;
-  std::string word;
-  for (const char c : folded + ' ') {
-    if (c == ' ' || c == '\t' || c == '\n') {
-      if (!word.empty()) {
-        words.push_back(std::move(word));
-      }
-      word.clear();
-    } else {
-      word += c;
-    }
-  }
-  return words;
-}
 
 template <std::size_t n>
 void foldAll(std::array<std::string, n>& texts) {
@@ -59,17 +43,17 @@ public:
     }
     if (record.day) {
       text_ += '\n';
-      addDay(*record.day);
+      addDay(record);
     }
     return text_;
   }
 
 private:
   /// Neighbouring records often share their day.
-  void addDay(std::chrono::sys_days day) {
-    if (lastText_.empty() || day != lastDay_) {
-      lastDay_ = day;
-      lastText_ = isoDay(day);
+  void addDay(const RecordFacts& record) {
+    if (lastText_.empty() || *record.day != lastDay_) {
+      lastDay_ = *record.day;
+      lastText_ = isoDay(record);
     }
     text_ += lastText_;
   }
@@ -96,6 +80,13 @@ bool fits(const RecordFacts& record, const Filter& filter) {
          (!filter.team || record.team == *filter.team);
 }
 
+bool fits(const RecordFacts& record, const TypedWords& typed) {
+  return (!typed.hadShock || record.hadShock == typed.hadShock) &&
+         std::all_of(typed.periods.begin(), typed.periods.end(), [&record](const DayRange& period) {
+           return record.day && *record.day >= period.first && *record.day <= period.second;
+         });
+}
+
 bool holdsAll(const std::string& text, const std::vector<std::string>& words) {
   for (const std::string& word : words) {
     if (text.find(word) == std::string::npos) {
@@ -114,12 +105,13 @@ Chosen everything(const Season& season) {
 }
 
 Chosen matching(const Season& season, const Filter& filter, const FilterWords& words) {
-  const auto typed = foldedWords(filter.words);
+  const TypedWords typed = typedWords(filter.words, words.withShock, words.withoutShock);
   SearchedText searched(words);
   Chosen chosen;
   for (std::uint32_t place = 0; place < season.records.size(); ++place) {
     const RecordFacts& record = season.records[place];
-    if (fits(record, filter) && (typed.empty() || holdsAll(searched.of(record), typed))) {
+    if (fits(record, filter) && fits(record, typed) &&
+        (typed.words.empty() || holdsAll(searched.of(record), typed.words))) {
       chosen.push_back(place);
     }
   }

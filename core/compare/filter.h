@@ -17,11 +17,13 @@ struct FilterWords {
   std::array<std::string, 8> causes{
       "shock",   "analysis",     "before first compressions", "after last compressions",
       "breaths", "long breaths", "no reason recorded",        ""};
+  std::string withShock = "with a shock", withoutShock = "without a shock";
 };
 
 struct Filter {
   /// Words apart from each other; all must be found, in any letter case, each in one of: site,
-  /// team, device, file, id, day ("2026-04-17"), kind, cause of the longest pause.
+  /// team, device, file, id, day ("2026-04-17"), kind, cause of the longest pause. Also periods and
+  /// whether there was a shock (`typedWords`).
   std::string words;
   std::optional<RecordKind> kind;
   /// Both included; a record without a day is in no period.

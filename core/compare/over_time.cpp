@@ -172,6 +172,35 @@ void fillSegments(const std::vector<Taken>& taken, OverTime& chart) {
 
 } // namespace over_time
 
+namespace {
+
+std::optional<MeasureId> measureOf(const ChartSubject& subject) {
+  if (const auto* value = std::get_if<ValueOf>(&subject)) {
+    return value->measure;
+  }
+  if (const auto* with = std::get_if<RecordsWith>(&subject)) {
+    return with->measure;
+  }
+  const auto* share = std::get_if<CountedShare>(&subject);
+  return share != nullptr ? std::optional(share->measure) : std::nullopt;
+}
+
+void addBeside(const Season& season, OverTime& chart) {
+  const auto measure = measureOf(chart.settings.subject);
+  for (ChartSegment& segment : chart.segments) {
+    if (!measure) {
+      return;
+    }
+    const TimePoint& first = chart.points[segment.firstPoint];
+    const TimePoint& last = chart.points[segment.lastPoint];
+    segment.beside = besideOf(*measure, season,
+                              Chosen(chart.records.begin() + first.firstRecord,
+                                     chart.records.begin() + last.firstRecord + last.recordCount));
+  }
+}
+
+} // namespace
+
 tl::expected<OverTime, SeasonRefusal> overTime(const Season& season, const Chosen& chosen,
                                                const OverTimeSettings& settings) {
   const auto kind = oneKind(season, chosen);
@@ -214,6 +243,7 @@ tl::expected<OverTime, SeasonRefusal> overTime(const Season& season, const Chose
   });
   over_time::fillPoints(taken, subject, chart);
   over_time::fillSegments(taken, chart);
+  addBeside(season, chart);
   return chart;
 }
 

@@ -1,6 +1,7 @@
 /// A measure over the days: run charts and control charts with steps where the user marks them.
 #pragma once
 
+#include "core/compare/companions.h"
 #include "core/compare/kinds.h"
 #include "core/compare/marked_step.h"
 #include "core/statistics/control_chart.h"
@@ -107,6 +108,8 @@ struct ChartSegment {
   bool skewed = false;
   /// Shares and counts: how many times the limits were widened; 1: not.
   double widened = 1;
+  /// What must stand beside the measure that is drawn (`neverAlone`), of the segment's records.
+  std::vector<Beside> beside = {};
 };
 
 /// From this many points on limits are called firm; common practice.

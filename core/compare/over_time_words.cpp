@@ -126,19 +126,26 @@ Saying stepWords(const OverTime& chart, const StepChange& change) {
              : Saying{"From %1 (%2): %4, before %3. Chance alone could explain that.", parts};
 }
 
-/// Steps with too few values on one side to compare.
-void addUncompared(const OverTime& chart, std::vector<Saying>& all) {
-  for (std::size_t s = 1; s < chart.segments.size(); ++s) {
-    const std::size_t index = *chart.segments[s].step;
-    if (std::any_of(chart.changes.begin(), chart.changes.end(),
-                    [index](const StepChange& change) { return change.step == index; })) {
-      continue;
-    }
-    const MarkedStep& step = chart.settings.steps[index];
-    all.push_back(
-        {"From %1 (%2): fewer than five values before or after it, so nothing is compared.",
-         {step.day, nameOf(step)}});
+/// Why nothing is compared at a step; empty: it is compared, or lies before all points.
+std::optional<Saying> notCompared(const OverTime& chart, std::size_t index) {
+  const MarkedStep& step = chart.settings.steps[index];
+  const std::vector<SayingPart> parts{step.day, nameOf(step)};
+  const bool compared =
+      std::any_of(chart.changes.begin(), chart.changes.end(),
+                  [index](const StepChange& change) { return change.step == index; });
+  if (compared || chart.points.empty() || step.day <= chart.points.front().firstDay) {
+    return std::nullopt;
   }
+  const bool begins =
+      std::any_of(chart.segments.begin(), chart.segments.end(),
+                  [index](const ChartSegment& segment) { return segment.step == index; });
+  if (begins) {
+    return Saying{
+        "From %1 (%2): fewer than five values before or after it, so nothing is compared.", parts};
+  }
+  return step.day > chart.points.back().lastDay
+             ? Saying{"From %1 (%2): no point lies after it.", parts}
+             : Saying{"From %1 (%2): no point lies between it and the next marked day.", parts};
 }
 
 /// With fewer points silence is said to mean little; common practice.
@@ -149,7 +156,11 @@ void addVerdict(const OverTime& chart, std::vector<Saying>& all) {
   for (const StepChange& change : chart.changes) {
     all.push_back(stepWords(chart, change));
   }
-  addUncompared(chart, all);
+  for (std::size_t step = 0; step < chart.settings.steps.size(); ++step) {
+    if (auto saying = notCompared(chart, step)) {
+      all.push_back(std::move(*saying));
+    }
+  }
   for (const ChartSignal& signal : chart.signals) {
     all.push_back(signal.saying);
   }
@@ -213,6 +224,33 @@ void addCautions(const OverTime& chart, std::vector<Saying>& all) {
   }
 }
 
+SayingPart medianOrNone(const Beside& beside) {
+  return beside.median ? SayingPart(afterbeat::amountOf(beside.measure, *beside.median))
+                       : SayingPart(Term{"too few for a middle"});
+}
+
+/// What the drawn share says little without, stretch by stretch.
+void addBeside(const OverTime& chart, std::vector<Saying>& all) {
+  bool first = true;
+  for (const ChartSegment& segment : chart.segments) {
+    if (segment.beside.size() != 2) {
+      continue;
+    }
+    if (first) {
+      all.push_back(
+          {"This share alone says little: how long it took and how many shocks were given "
+           "stand beside it.",
+           {}});
+      first = false;
+    }
+    const Beside &one = segment.beside[0], &other = segment.beside[1];
+    all.push_back(
+        {"From %1 to %2 (middles): %3 %4, %5 %6.",
+         {chart.points[segment.firstPoint].firstDay, chart.points[segment.lastPoint].lastDay,
+          one.measure, medianOrNone(one), other.measure, medianOrNone(other)}});
+  }
+}
+
 void addMissing(const OverTime& chart, std::vector<Saying>& all) {
   if (chart.missing.notRecorded > 0) {
     all.push_back({"Records in which it is not recorded: %1.", {count(chart.missing.notRecorded)}});
@@ -235,6 +273,7 @@ std::vector<Saying> words(const OverTime& chart) {
   addVerdict(chart, all);
   all.push_back(pointWords(chart));
   all.push_back(lineWords(chart));
+  addBeside(chart, all);
   addCautions(chart, all);
   addMissing(chart, all);
   return all;

@@ -31,6 +31,8 @@ struct RecordFacts {
   std::string site, team, device;
   /// The local day it was recorded, where its clock is known.
   std::optional<std::chrono::sys_days> day;
+  /// `day` is the first of its month and stands for all of it: the day itself was taken away.
+  bool monthOnly = false;
   Evidence evidence = Evidence::none;
   /// Empty: nothing shows whether a shock was given.
   std::optional<bool> hadShock;

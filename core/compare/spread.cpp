@@ -163,17 +163,19 @@ public:
     if (compared.empty()) {
       return false;
     }
-    const auto corrected = chancesOf(compared);
-    const auto least = std::min_element(corrected.begin(), corrected.end());
-    if (last || *least >= kClearChance || groupsLeft() <= 2) {
+    const auto chances = chancesOf(compared);
+    const std::vector<double> corrected = correctedOf(chances);
+    // Corrected ones can be alike where the chances themselves are not.
+    const auto least = static_cast<std::size_t>(std::min_element(chances.begin(), chances.end()) -
+                                                chances.begin());
+    if (last || corrected[least] >= kClearChance || groupsLeft() <= 2) {
       for (std::size_t i = 0; i < compared.size(); ++i) {
         note(compared[i], corrected[i]);
       }
       return false;
     }
-    const std::size_t found = compared[static_cast<std::size_t>(least - corrected.begin())];
-    note(found, *least);
-    inPool_[found] = false;
+    note(compared[least], corrected[least]);
+    inPool_[compared[least]] = false;
     return true;
   }
 
@@ -217,8 +219,12 @@ private:
     for (const std::size_t g : compared) {
       asked.push_back(chances[g]);
     }
+    return asked;
+  }
+
+  [[nodiscard]] std::vector<double> correctedOf(const std::vector<double>& chances) const {
     // Of two groups each is the other's others: one comparison, not two.
-    std::vector<double> corrected = groupsLeft() == 2 ? asked : holm(asked);
+    std::vector<double> corrected = groupsLeft() == 2 ? chances : holm(chances);
     for (double& chance : corrected) {
       chance = std::min(1.0, chance * figuresAsked_);
     }
@@ -251,19 +257,12 @@ void compare(std::vector<SpreadGroup>& groups, std::size_t figuresAsked) {
 }
 
 void addBeside(const Season& season, Spread& spread) {
-  for (const MeasureId id : neverAlone(spread.measure)) {
-    const FigureColumn& column = season.column(id);
-    for (SpreadGroup& group : spread.groups) {
-      std::vector<double> values;
-      for (const SpreadPoint& point : group.points) {
-        if (column[point.place].ok()) {
-          values.push_back(column[point.place].value);
-        }
-      }
-      const std::size_t records = values.size();
-      group.beside.push_back(
-          {id, records, records >= kLeastForSummary ? medianOf(std::move(values)) : std::nullopt});
+  for (SpreadGroup& group : spread.groups) {
+    Chosen records;
+    for (const SpreadPoint& point : group.points) {
+      records.push_back(point.place);
     }
+    group.beside = besideOf(spread.measure, season, records);
   }
 }
 

@@ -1,6 +1,7 @@
 /// How a measure is spread over sites, teams or quarters: every record a point.
 #pragma once
 
+#include "core/compare/companions.h"
 #include "core/compare/kinds.h"
 #include "core/statistics/bootstrap.h"
 #include "core/statistics/quantile.h"
@@ -21,13 +22,6 @@ struct Quarter {
 struct SpreadPoint {
   std::uint32_t place = 0;
   double value = 0;
-};
-
-/// Another measure that must stand beside (`neverAlone`): median of the records that have it.
-struct Beside {
-  MeasureId measure = MeasureId::arrestTime;
-  std::size_t records = 0;
-  std::optional<double> median;
 };
 
 /// A group's values against those of the other groups together, without the groups that were found

@@ -1,5 +1,6 @@
 #include "core/compare/stand_out.h"
 
+#include "core/compare/companions.h"
 #include "core/statistics/quantile.h"
 
 #include <algorithm>
@@ -53,6 +54,23 @@ std::optional<Fences> fencesOf(MeasureId measure, std::vector<double> values) {
   return logarithms ? Fences{std::exp(f.low), std::exp(f.median), std::exp(f.high)} : f;
 }
 
+/// A share that says little alone, with how long it took and how many shocks were given.
+Saying farOutShareWords(const Season& season, std::uint32_t place, MeasureId measure, double value,
+                        double median) {
+  std::vector<SayingPart> parts{measure, amountOf(measure, value), amountOf(measure, median)};
+  for (const MeasureId beside : neverAlone(measure)) {
+    const FigureCell& cell = season.column(beside)[place];
+    parts.emplace_back(beside);
+    parts.push_back(cell.ok() ? SayingPart(amountOf(beside, cell.value))
+                              : SayingPart(Term{"not recorded"}));
+  }
+  return value > median
+             ? Saying{"%1: %2, far above what is usual here (middle %3). Beside it: %4 %5, %6 %7.",
+                      parts}
+             : Saying{"%1: %2, far below what is usual here (middle %3). Beside it: %4 %5, %6 %7.",
+                      parts};
+}
+
 Saying farOutWords(MeasureId measure, double value, double median) {
   const std::vector<SayingPart> parts{measure, amountOf(measure, value), amountOf(measure, median)};
   return value > median ? Saying{"%1: %2, far above what is usual here (middle %3).", parts}
@@ -75,7 +93,10 @@ void addFarOut(const Season& season, const Chosen& ofOneKind, MeasureId measure,
     const FigureCell& cell = column[place];
     if (cell.ok() && (cell.value < fences->low || cell.value > fences->high)) {
       reasons[place].push_back(
-          {StandOutRule::farOut, measure, farOutWords(measure, cell.value, fences->median)});
+          {StandOutRule::farOut, measure,
+           neverAlone(measure).empty()
+               ? farOutWords(measure, cell.value, fences->median)
+               : farOutShareWords(season, place, measure, cell.value, fences->median)});
     }
   }
 }

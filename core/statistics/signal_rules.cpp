@@ -8,6 +8,12 @@
 namespace afterbeat {
 namespace {
 
+/// A mean of equal values may be off them by a last digit: what is nearer to the centre than this
+/// lies on it.
+double nothingOff(double centre) {
+  return 1e-9 * std::max(1.0, std::fabs(centre));
+}
+
 /// The points off the centre: their places and sides.
 struct Sides {
   std::vector<std::size_t> place;
@@ -17,7 +23,7 @@ struct Sides {
 Sides sidesOf(const std::vector<double>& values, double centre) {
   Sides sides;
   for (std::size_t i = 0; i < values.size(); ++i) {
-    if (values[i] != centre) {
+    if (std::fabs(values[i] - centre) > nothingOff(centre)) {
       sides.place.push_back(i);
       sides.above.push_back(values[i] > centre);
     }
@@ -78,7 +84,8 @@ void findInZone(const std::vector<double>& values, double centre,
   const auto beyond = [&](std::size_t i) {
     const double off = above ? values[i] - centre : centre - values[i];
     // The run rule asks for no limits and works without deviations.
-    return zone.deviations > 0 ? off > zone.deviations * deviation[i] : off > 0;
+    const double far = zone.deviations > 0 ? zone.deviations * deviation[i] : 0;
+    return off > far + nothingOff(centre);
   };
   std::size_t inside = 0;
   RuleHit* open = nullptr;

@@ -3319,10 +3319,6 @@
         <translation>Quellen, die nicht gelesen werden konnten und in keiner Zahl stecken: %1.</translation>
     </message>
     <message>
-        <source>Without identity: sites, teams and records have pseudonyms made with a secret; days are cut to the first of their month.</source>
-        <translation>Ohne Identität: Orte, Teams und Aufzeichnungen haben Pseudonyme, die mit einem Geheimnis gebildet sind; Tage sind auf den Ersten ihres Monats gekürzt.</translation>
-    </message>
-    <message>
         <source>Season at a glance: %1</source>
         <translation>Der Zeitraum auf einen Blick: %1</translation>
     </message>
@@ -3570,6 +3566,34 @@
     <message>
         <source>Points: %1. With fewer than %2 nothing can be said of a change.</source>
         <translation>Punkte: %1. Bei weniger als %2 lässt sich über eine Änderung nichts sagen.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2 (middles): %3 %4, %5 %6.</source>
+        <translation>Von %1 bis %2 (Mitten): %3 %4, %5 %6.</translation>
+    </message>
+    <message>
+        <source>too few for a middle</source>
+        <translation>zu wenige für eine Mitte</translation>
+    </message>
+    <message>
+        <source>%1: %2, far above what is usual here (middle %3). Beside it: %4 %5, %6 %7.</source>
+        <translation>%1: %2, weit über dem hier Üblichen (Mitte %3). Daneben: %4 %5, %6 %7.</translation>
+    </message>
+    <message>
+        <source>%1: %2, far below what is usual here (middle %3). Beside it: %4 %5, %6 %7.</source>
+        <translation>%1: %2, weit unter dem hier Üblichen (Mitte %3). Daneben: %4 %5, %6 %7.</translation>
+    </message>
+    <message>
+        <source>From %1 (%2): no point lies after it.</source>
+        <translation>Ab %1 (%2): kein Punkt liegt danach.</translation>
+    </message>
+    <message>
+        <source>From %1 (%2): no point lies between it and the next marked day.</source>
+        <translation>Ab %1 (%2): kein Punkt liegt zwischen diesem und dem nächsten markierten Tag.</translation>
+    </message>
+    <message>
+        <source>Without identity: sites, teams and records have pseudonyms made with a secret; days are cut to their month.</source>
+        <translation>Ohne Identität: Orte, Teams und Aufzeichnungen haben Pseudonyme, die mit einem Geheimnis gebildet sind; von Tagen bleibt nur der Monat.</translation>
     </message>
     <message>
         <source>%1 – too few records for a middle: %2.</source>
@@ -6193,10 +6217,6 @@
         <translation>Ort</translation>
     </message>
     <message>
-        <source>Type to filter: site, team, file, day, cause…</source>
-        <translation>Tippen zum Filtern: Ort, Team, Datei, Tag, Grund…</translation>
-    </message>
-    <message>
         <source>All sites</source>
         <translation>Alle Orte</translation>
     </message>
@@ -6219,6 +6239,10 @@
     <message>
         <source>This archive holds no figures with the settings below; these were computed with: %1.</source>
         <translation>Dieses Archiv enthält keine Kennzahlen mit den unten genannten Einstellungen; diese wurden berechnet mit: %1.</translation>
+    </message>
+    <message>
+        <source>Type to filter: site, team, kind, cause, with a shock, 2026-Q1, 2026-03..2026-05…</source>
+        <translation>Zum Filtern tippen: Ort, Team, Art, Grund, mit Schock, 2026-Q1, 2026-03..2026-05…</translation>
     </message>
 </context>
 <context>
@@ -7588,6 +7612,14 @@
     <message>
         <source>no reason recorded</source>
         <translation>kein Grund aufgezeichnet</translation>
+    </message>
+    <message>
+        <source>with a shock</source>
+        <translation>mit Schock</translation>
+    </message>
+    <message>
+        <source>without a shock</source>
+        <translation>ohne Schock</translation>
     </message>
 </context>
 <context>

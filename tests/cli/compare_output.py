@@ -33,11 +33,18 @@ def compare(*words):
 faults = 0
 with tempfile.TemporaryDirectory() as folder:
     for words in ([], ["--profile", "american-2025"],
-                  ["--without-identity", "--secret", folder + "/secret"]):
+                  ["--step", "2026-04-01=new training", "--step", "2026-05-01"],
+                  ["--without-identity", "--secret", folder + "/secret", "--step", "2026-04-01=x"]):
         output = json.loads(compare("--json", *words))
         for error in validator.iter_errors(output):
             faults += 1
             print(f"{words}: {error.json_path}: {error.message}")
+        assert len(output["steps"]) == words.count("--step"), words
+        for kind in output["kinds"]:
+            assert len(kind["over_time"]["changes"]) == len(output["steps"]), words
+        hidden = "--without-identity" in words
+        for record in output["records"]:
+            assert record["day"] is None or (len(record["day"]) == len("2026-04")) == hidden
         rows = list(csv.DictReader(io.StringIO(compare("--csv", *words), newline=""), strict=True))
         assert len(rows) == len(output["records"]), (len(rows), len(output["records"]))
         for row, record in zip(rows, output["records"]):
@@ -56,6 +63,8 @@ with tempfile.TemporaryDirectory() as folder:
 # The schema would notice.
 for break_it in (lambda o: o["records"][0]["figures"]["longest_pause"].update(status="fine"),
                  lambda o: o["kinds"][0]["figures"][0].pop("not_recorded"),
+                 lambda o: o["kinds"][0]["over_time"]["changes"][0].update(compared=True),
+                 lambda o: o["records"][0].update(day="2026"),
                  lambda o: o["records"][0].update(kind="exercise")):
     broken = copy.deepcopy(output)
     break_it(broken)

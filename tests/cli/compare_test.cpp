@@ -190,8 +190,20 @@ TEST(Compare, FromAnArchiveAsFromFiles) {
   const Ran other =
       folder.cli({"compare", "--archive", "all.archive", "--pause-threshold", "2", "--json"});
   EXPECT_EQ(other.exit, 3);
-  EXPECT_TRUE(has(other.err, "holds no figures with these settings")) << other.err;
+  const std::string advice = "afterbeat-cli take-in --archive all.archive --profile european-2021 "
+                             "--pause-threshold 2\n";
+  EXPECT_TRUE(has(other.err, "The archive holds no figures with these settings. Compute them "
+                             "first: " +
+                                 advice))
+      << other.err;
   EXPECT_EQ(other.out, "");
+  // What it says to do is enough.
+  ASSERT_EQ(folder
+                .cli({"take-in", "--archive", "all.archive", "--profile", "european-2021",
+                      "--pause-threshold", "2"})
+                .exit,
+            0);
+  EXPECT_EQ(folder.cli({"compare", "--archive", "all.archive", "--pause-threshold", "2"}).exit, 0);
   EXPECT_EQ(folder.cli({"compare", "--archive", "none.archive"}).exit, 3);
   EXPECT_EQ(folder.cli({"compare"}).exit, 2);
   EXPECT_EQ(folder.cli({"compare", ".", "--archive", "a.archive"}).exit, 2);
@@ -237,6 +249,73 @@ TEST(Compare, MarksOfAnArchiveAreInItsReport) {
   EXPECT_TRUE(has(named, "Other words"));
   EXPECT_FALSE(has(named, "Lantern drill"));
   EXPECT_FALSE(has(page({"--without-identity"}), "Lantern drill"));
+}
+
+/// What was new from a day on: in text and JSON as in the report.
+TEST(Compare, AStepSplitsWhatIsOverTime) {
+  const Folder folder;
+  for (int i = 0; i < 12; ++i) {
+    folder.write(fmt::format("{}.resuslog", i), rescue(i));
+  }
+  const std::vector<std::string> marked{"--step", "2026-03-16=Lantern drill", "--step",
+                                        "2026-03-21="};
+  const auto ran = [&](std::vector<std::string> more) {
+    more.insert(more.begin(), {"compare", "."});
+    more.insert(more.end(), marked.begin(), marked.end());
+    const Ran one = folder.cli(more);
+    EXPECT_EQ(one.exit, 0) << one.err;
+    return one.out;
+  };
+  const std::string text = ran({});
+  EXPECT_TRUE(has(text, "Marked days\n  2026-03-16  Lantern drill\n  2026-03-21\n")) << text;
+  const std::string sentence = "From 2026-03-16 (Lantern drill): 10.0 s, before 10.0 s. Chance "
+                               "alone could explain that.";
+  EXPECT_TRUE(has(text, "Over time: Longest pause\n")) << text;
+  EXPECT_TRUE(has(text, "  " + sentence + "\n")) << text;
+  const auto json = nlohmann::json::parse(ran({"--json"}));
+  ASSERT_EQ(json["steps"].size(), 2U);
+  EXPECT_EQ(json["steps"][0], (nlohmann::json{{"day", "2026-03-16"}, {"words", "Lantern drill"}}));
+  EXPECT_TRUE(json["steps"][1]["words"].is_null());
+  const auto& over = json["kinds"][0]["over_time"];
+  EXPECT_EQ(over["figure"], "longest_pause");
+  EXPECT_EQ(over["points"], 12);
+  ASSERT_EQ(over["changes"].size(), 2U);
+  // Six records before, five from it on, one from the second on: too few to compare.
+  EXPECT_EQ(over["changes"][0], (nlohmann::json{{"step", 0},
+                                                {"compared", true},
+                                                {"before", 10},
+                                                {"after", 10},
+                                                {"chance", 1},
+                                                {"clear", false}}));
+  EXPECT_EQ(over["changes"][1]["compared"], false);
+  EXPECT_TRUE(over["changes"][1]["before"].is_null());
+  EXPECT_NE(std::find(over["words"].begin(), over["words"].end(), sentence), over["words"].end());
+  // The report says the same sentence, with the day as its language has it.
+  ASSERT_EQ(folder.cli({"compare", ".", "--page", "p.html", marked[0], marked[1]}).exit, 0);
+  EXPECT_TRUE(has(folder.read("p.html"), "From 16 Mar 2026 (Lantern drill): 10.0 s, before 10.0 s. "
+                                         "Chance alone could explain that."));
+}
+
+TEST(Compare, AnEmptyChoiceIsSaid) {
+  const Folder folder;
+  writeSeason(folder);
+  const Ran none = folder.cli({"compare", ".", "--only", "nosuchword"});
+  EXPECT_EQ(none.exit, 0);
+  EXPECT_TRUE(has(none.err, "None of 8 records holds all the words of --only")) << none.err;
+  std::filesystem::create_directory(folder.path() / "bare");
+  const Ran bare = folder.cli({"compare", "bare"});
+  EXPECT_TRUE(has(bare.err, "No recording that can be read was found")) << bare.err;
+  EXPECT_TRUE(has(bare.out, "There is no record to compare.")) << bare.out;
+}
+
+/// The words of --only are those of the records, not of their pseudonyms.
+TEST(Compare, RecordsAreChosenBeforeTheirIdentityIsTakenAway) {
+  const Folder folder;
+  writeSeason(folder);
+  folder.write("other.resuslog", rescue(9, "rescue", "Bathing jetty"));
+  const Ran ran = folder.cli({"compare", ".", "--without-identity", "--only", "jetty", "--csv"});
+  EXPECT_EQ(ran.exit, 0) << ran.err;
+  EXPECT_EQ(linesOf(ran.out).size(), 2U) << ran.out;
 }
 
 TEST(Compare, WrongWordsAreRefused) {
@@ -347,7 +426,31 @@ TEST(Compare, WithoutIdentityNothingIsNamed) {
   }
   EXPECT_TRUE(has(all, "Site "));
   EXPECT_TRUE(has(all, "Record "));
-  EXPECT_TRUE(has(all, "2026-03-01"));
+  // A month never looks like a day.
+  EXPECT_TRUE(has(all, ",2026-03,")) << "in the CSV";
+  EXPECT_TRUE(has(all, "\"day\":\"2026-03\"")) << "in the JSON";
+  EXPECT_TRUE(has(all, "\n2026-03     Record ")) << "in the text";
+  EXPECT_TRUE(has(all, "Mar 2026 to Mar 2026")) << "in the report";
+  EXPECT_FALSE(has(all, "2026-03-01"));
+  EXPECT_TRUE(has(all, "Without identity: sites, teams and records have pseudonyms; days are cut "
+                       "to their month."));
+  std::size_t pictures = 0;
+  for (const auto& file : std::filesystem::directory_iterator(folder.path() / "pictures")) {
+    pictures += file.file_size() > 0 ? 1U : 0U;
+  }
+  EXPECT_GT(pictures, 20U) << "a file that cannot be read stops no picture";
+}
+
+TEST(Compare, WhatIsAskedForByNameIsThereWithoutIdentityToo) {
+  const Folder folder;
+  writeSeason(folder);
+  const auto records = [&folder](const std::vector<std::string>& more) {
+    std::vector<std::string> words{"compare", ".", "--json", "--only", "lakeshore"};
+    words.insert(words.end(), more.begin(), more.end());
+    return nlohmann::json::parse(folder.cli(words).out)["records"].size();
+  };
+  EXPECT_GT(records({}), 0U);
+  EXPECT_EQ(records({"--without-identity"}), records({}));
 }
 
 std::string siteIn(const Folder& folder, const std::vector<std::string>& more) {

@@ -1,7 +1,7 @@
 #include "app/papers/season/season_csv.h"
 
 #include "app/papers/words.h"
-#include "core/compare/saying.h"
+#include "core/compare/facts.h"
 
 #include <array>
 
@@ -43,10 +43,9 @@ const char* yesNo(bool value) {
 
 std::string facts(const RecordFacts& record) {
   return fmt::format("{},{},{},{},{},{},{},{},{},{},{},{}", csvCell(record.id),
-                     csvCell(record.file), record.day ? isoDay(*record.day) : "",
-                     kindName(record.kind), csvCell(record.site), csvCell(record.team),
-                     csvCell(record.device), name(record.evidence),
-                     record.hadShock ? yesNo(*record.hadShock) : "",
+                     csvCell(record.file), isoDay(record), kindName(record.kind),
+                     csvCell(record.site), csvCell(record.team), csvCell(record.device),
+                     name(record.evidence), record.hadShock ? yesNo(*record.hadShock) : "",
                      record.longestPauseCause ? name(*record.longestPauseCause) : "",
                      yesNo(record.synthetic), record.version);
 }

@@ -4,6 +4,9 @@
 #include "core/compare/filter.h"
 #include "core/compare/stand_out.h"
 
+#include <QDate>
+#include <QLocale>
+
 #include <algorithm>
 #include <set>
 
@@ -85,6 +88,15 @@ public:
 private:
   QString say(const char* english) const { return report_.words(english); }
 
+  QString dayOf(std::chrono::sys_days day) const {
+    if (!settings_.withoutIdentity) {
+      return dayText(day, report_.words);
+    }
+    return QLocale(report_.words.language())
+        .toString(QDate(1970, 1, 1).addDays(day.time_since_epoch().count()),
+                  QStringLiteral("MMM yyyy"));
+  }
+
   void about(const Chosen& chosen) {
     QStringList kinds;
     for (const KindCount& count : kindsOf(season_, chosen)) {
@@ -107,7 +119,7 @@ private:
       report_.about << say(QT_TRANSLATE_NOOP(
           "Papers",
           "Without identity: sites, teams and records have pseudonyms made with a secret; "
-          "days are cut to the first of their month."));
+          "days are cut to their month."));
     }
     report_.about << say(QT_TRANSLATE_NOOP(
         "Papers",
@@ -183,8 +195,7 @@ private:
     }
     QStringList parts{recordCount(chosen.size(), report_.words)};
     if (first) {
-      parts << say(QT_TRANSLATE_NOOP("Papers", "%1 to %2"))
-                   .arg(dayText(*first, report_.words), dayText(*last, report_.words));
+      parts << say(QT_TRANSLATE_NOOP("Papers", "%1 to %2")).arg(dayOf(*first), dayOf(*last));
     }
     const auto count = [&](const char* english, std::size_t number) {
       if (number > 0) {
@@ -288,13 +299,7 @@ private:
   }
 
   void addOverTime(ReportSection& section, const Chosen& chosen) const {
-    OverTimeSettings settings;
-    settings.subject = ValueOf{MeasureId::longestPause};
-    settings.chart = ChartKind::run;
-    // Days that are cut to months hold no order within them.
-    settings.period = settings_.withoutIdentity ? Period::month : Period::record;
-    settings.steps = settings_.steps;
-    if (const auto found = overTime(season_, chosen, settings)) {
+    if (const auto found = overTime(season_, chosen, reportOverTime(settings_))) {
       section.blocks.emplace_back(shared(overTimeChart(season_, *found, report_.words)));
     }
   }
@@ -313,7 +318,7 @@ private:
       for (const StandOutReason& reason : found[i].reasons) {
         reasons << said(reason.saying, report_.words);
       }
-      const QString day = record.day ? dayText(*record.day, report_.words) : QString();
+      const QString day = record.day ? dayOf(*record.day) : QString();
       const QString name = recordName(record, report_.words);
       list.lines << (day.isEmpty() || day == name ? name : name + QStringLiteral(", ") + day) +
                         QStringLiteral(" – ") + reasons.join(QLatin1Char(' '));
@@ -425,6 +430,16 @@ const std::vector<MeasureId>& reportMeasures() {
       postShockPauseMedian, compressionRate,     compressionDepth, compressionRateInRange,
       handsOffFraction,     arrestTime,          shocksDelivered};
   return kMeasures;
+}
+
+OverTimeSettings reportOverTime(const ReportSettings& settings) {
+  OverTimeSettings over;
+  over.subject = ValueOf{MeasureId::longestPause};
+  over.chart = ChartKind::run;
+  // Days that are cut to months hold no order within them.
+  over.period = settings.withoutIdentity ? Period::month : Period::record;
+  over.steps = settings.steps;
+  return over;
 }
 
 SeasonReport makeSeasonReport(const Season& season, const Chosen& chosen,

@@ -62,6 +62,10 @@ struct ReportSettings {
   std::size_t notRead = 0;
 };
 
+/// What the report draws over time: the longest pause of each record, of each month where days were
+/// taken away, with the marked steps.
+[[nodiscard]] OverTimeSettings reportOverTime(const ReportSettings& settings);
+
 /// Drills, rescues, tests and records of no stated kind each have a part of their own; in each the
 /// season at a glance comes first, then a page for each site, in the order of names.
 [[nodiscard]] SeasonReport makeSeasonReport(const Season& season, const Chosen& chosen,

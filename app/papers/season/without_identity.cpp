@@ -61,6 +61,7 @@ Season withoutIdentity(const Season& season, const Pseudonyms& pseudonyms) {
     facts.site = pseudonyms.site(facts.site);
     facts.team = pseudonyms.team(facts.team);
     facts.number = 0;
+    facts.monthOnly = true;
     if (facts.day) {
       const std::chrono::year_month_day day(*facts.day);
       facts.day = std::chrono::sys_days(day.year() / day.month() / 1);

@@ -35,8 +35,8 @@ private:
 };
 
 /// The same season with pseudonyms for sites, teams and records; devices, ids and files are empty,
-/// and days are cut to the first of their month, since a day alone can tell which rescue it was.
-/// Its columns are those of `season`.
+/// and days are cut to their month, since a day alone can tell which rescue it was: the first
+/// stands for it, and `RecordFacts::monthOnly` says so. Its columns are those of `season`.
 [[nodiscard]] Season withoutIdentity(const Season& season, const Pseudonyms& pseudonyms);
 
 /// Marks without their words, which are somebody's free text.

@@ -51,7 +51,8 @@ FilterBar::FilterBar(SeasonDesk& desk, QWidget* parent)
       shock_(chooser(tr("Had a shock"))), cause_(chooser(tr("Longest pause was"))),
       sortBy_(new QComboBox(this)), sortWords_(new QLabel(tr("Sort by"), this)),
       direction_(new QToolButton(this)), sentence_(new QLabel(this)), typing_(new QTimer(this)) {
-  words_->setPlaceholderText(tr("Type to filter: site, team, file, day, cause…"));
+  words_->setPlaceholderText(
+      tr("Type to filter: site, team, kind, cause, with a shock, 2026-Q1, 2026-03..2026-05…"));
   words_->setAccessibleName(tr("Type to filter the records"));
   words_->setClearButtonEnabled(true);
   sortBy_->setAccessibleName(tr("Sort by"));

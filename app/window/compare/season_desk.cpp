@@ -127,6 +127,8 @@ FilterWords SeasonDesk::filterWords() {
   for (std::size_t i = 0; i + 1 < words.causes.size(); ++i) {
     words.causes[i] = causeName(static_cast<PauseCause>(i)).toStdString();
   }
+  words.withShock = tr("with a shock").toStdString();
+  words.withoutShock = tr("without a shock").toStdString();
   return words;
 }
 

@@ -1,3 +1,4 @@
+#include "core/compare/typed_words.h"
 #include "samples/season/made_season.h"
 #include "tests/core/compare/told_season.h"
 
@@ -72,12 +73,35 @@ TEST(Filter, AWordDoesNotReachFromOneFieldIntoTheNext) {
   EXPECT_EQ(typed(told, "stegpier"), Chosen{});
 }
 
+TEST(Filter, WhetherThereWasAShockCanBeTyped) {
+  auto told = threeRecords();
+  EXPECT_EQ(typed(told, "with a shock"), Chosen{0});
+  EXPECT_EQ(typed(told, "Without a Shock"), Chosen{1}) << "what does not show it is in neither";
+  EXPECT_EQ(typed(told, "boathouse without a shock drill"), Chosen{1});
+  EXPECT_EQ(typed(told, "shock"), Chosen{0}) << "alone it is a word: the cause";
+}
+
+TEST(Filter, APeriodCanBeTyped) {
+  auto told = threeRecords();
+  EXPECT_EQ(typed(told, "2026-Q1"), Chosen{0});
+  EXPECT_EQ(typed(told, "2026-q2 boathouse"), Chosen{1});
+  EXPECT_EQ(typed(told, "2026-03..2026-04"), (Chosen{0, 1}));
+  EXPECT_EQ(typed(told, "2026-03-15..2026"), Chosen{1});
+  EXPECT_EQ(typed(told, "..2026-03-14"), Chosen{0});
+  EXPECT_EQ(typed(told, "2026-Q2.."), Chosen{1});
+  EXPECT_EQ(typed(told, "2026-03..2026-04 2026-04.."), Chosen{1}) << "both must hold";
+  for (const char* none : {"2026-q5", "2026-13..2026-14", "2026-02-30..", "..", "a..b", "2026-0"}) {
+    EXPECT_FALSE(periodFrom(none)) << none;
+  }
+}
+
 TEST(Filter, WordsOfAnotherLanguage) {
   auto told = threeRecords();
   FilterWords german;
   german.kinds = {"Einsatz", "Übung", "Test", "Art nicht angegeben"};
   Filter filter;
-  filter.words = "übung";
+  german.withoutShock = "ohne Schock";
+  filter.words = "OHNE schock übung";
   EXPECT_EQ(matching(told.season(), filter, german), Chosen{1});
 }
 

@@ -104,6 +104,21 @@ TEST(OverTime, AStretchWithFewPointsIsSaidToBeOneOfThem) {
       << text;
 }
 
+TEST(OverTime, EveryMarkedDayIsAccountedFor) {
+  auto told = daily(kRate, steady(12));
+  OverTimeSettings settings{ValueOf{kRate}};
+  settings.steps = {
+      {day(1, 1), "on the first"}, {day(1, 6), "boat"}, {day(1, 6), "bags"}, {day(2, 1), "later"}};
+  const std::string text = wordsOf(chartOf(told, settings));
+  EXPECT_EQ(text.find("on the first"), std::string::npos) << text;
+  EXPECT_NE(text.find("(boat): no point lies between it and the next marked day."),
+            std::string::npos)
+      << text;
+  EXPECT_NE(text.find("From 2026-01-06 (bags): 1"), std::string::npos) << text;
+  EXPECT_NE(text.find("From 2026-02-01 (later): no point lies after it."), std::string::npos)
+      << text;
+}
+
 TEST(OverTime, LimitsEndWhereValuesCannotBe) {
   std::vector<double> times;
   for (int i = 0; i < 12; ++i) {
@@ -125,6 +140,22 @@ TEST(OverTime, LimitsEndWhereValuesCannotBe) {
   chart = chartOf(shares, {ValueOf{kShare}, ChartKind::individuals});
   EXPECT_EQ(chart.points[0].lower, 0);
   EXPECT_EQ(chart.points[0].upper, 1);
+}
+
+TEST(OverTime, AShareThatSaysLittleAloneIsNotDrawnAlone) {
+  auto told = daily(MeasureId::chestCompressionFraction, {0.8, 0.9, 0.8, 0.9, 0.8, 0.9});
+  for (std::uint32_t place = 0; place < 6; ++place) {
+    told.cell(place, MeasureId::arrestTime) = {100.0 + place, Status::ok, 0};
+  }
+  const auto chart = chartOf(told, {ValueOf{MeasureId::chestCompressionFraction}});
+  const std::string text = wordsOf(chart);
+  EXPECT_NE(text.find("This share alone says little"), std::string::npos) << text;
+  EXPECT_NE(text.find("From 2026-01-01 to 2026-01-06 (middles): Time without circulation 102.5 s, "
+                      "Shocks given too few for a middle."),
+            std::string::npos)
+      << text;
+  EXPECT_EQ(wordsOf(chartOf(told, {ValueOf{MeasureId::arrestTime}})).find("alone says little"),
+            std::string::npos);
 }
 
 TEST(OverTime, OneAndNone) {

@@ -199,6 +199,29 @@ TEST(Spread, PublishedBandForRescuesAlone) {
   EXPECT_FALSE(referenceWords(found));
 }
 
+/// Cheskes et al., Resuscitation 2014;85:336-342: median (quartiles), before 15 (8-22), after 6
+/// (4-9), together 22 (14-31) s.
+TEST(Spread, PublishedBandsAreThoseThatWerePublished) {
+  struct Case {
+    MeasureId measure;
+    const char* words;
+  };
+  for (const Case& one :
+       {Case{MeasureId::preShockPauseMedian, "middle 15.0 s, half of the records between 8.0 s and "
+                                             "22.0 s"},
+        Case{MeasureId::postShockPauseMedian, "middle 6.0 s, half of the records between 4.0 s and "
+                                              "9.0 s"},
+        Case{MeasureId::periShockPauseMedian, "middle 22.0 s, half of the records between 14.0 s "
+                                              "and 31.0 s"}}) {
+    Spread drawn;
+    drawn.measure = one.measure;
+    drawn.kind = RecordKind::rescue;
+    const std::string text = inEnglish(referenceWords(drawn).value());
+    EXPECT_NE(text.find(one.words), std::string::npos) << text;
+    EXPECT_NE(text.find("Cheskes et al., Resuscitation 2014;85:336-342"), std::string::npos);
+  }
+}
+
 TEST(Spread, OfNothing) {
   ToldSeason told;
   const auto found = spread(told.season(), {}, kPause, GroupBy::site).value();

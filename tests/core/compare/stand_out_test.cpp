@@ -128,6 +128,21 @@ TEST(StandOut, OfFewWhatHoldsForMostNamesNone) {
   EXPECT_EQ(found(four).size(), 4U) << "nothing is usual among four";
 }
 
+TEST(StandOut, AShareThatSaysLittleAloneIsNotNamedAlone) {
+  ToldSeason told;
+  for (int i = 0; i < 30; ++i) {
+    told.rescue("pier", day(1, 1), {{chestCompressionFraction, 0.9 + 0.001 * i}});
+  }
+  told.rescue("pier", day(1, 1),
+              {{chestCompressionFraction, 0.2}, {arrestTime, 600}, {shocksDelivered, 3}});
+  const auto all = found(told);
+  ASSERT_EQ(all.size(), 1U);
+  const std::string text = inEnglish(all[0].reasons[0].saying);
+  EXPECT_NE(text.find("Beside it: Time without circulation 600.0 s, Shocks given 3."),
+            std::string::npos)
+      << text;
+}
+
 TEST(StandOut, MoreReasonsFirst) {
   ToldSeason told;
   told.rescue("pier", day(5, 1), {{shocksWithheld, 1}});

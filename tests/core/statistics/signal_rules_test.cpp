@@ -1,5 +1,7 @@
 #include "core/statistics/signal_rules.h"
 
+#include "core/statistics/control_chart.h"
+
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -87,6 +89,28 @@ TEST(RunRules, FewCrossings) {
   EXPECT_EQ(found("-----+++++-----+++++", {SignalRule::fewCrossings}), "0-19 ");
   EXPECT_EQ(hits("-----+++++-----+++++", {SignalRule::fewCrossings}).front().found, 3U);
   EXPECT_EQ(found("--++--++--++--++--++", {SignalRule::fewCrossings}), "");
+}
+
+TEST(Rules, EqualValuesAreNoSignal) {
+  // The mean of these is not quite their value.
+  for (const double value : {109.0909090909091, 0.83, 1e6 / 7, 1e-3}) {
+    const std::vector<double> values(14, value);
+    const ChartLimits limits = individualsLimits(values);
+    for (const SignalRules& rules : {controlChartRules(), westernElectricRules()}) {
+      EXPECT_TRUE(findSignals(values, limits.centre, limits.deviation, rules).empty()) << value;
+    }
+    std::vector<double> of, with;
+    for (int i = 0; i < 14; ++i) {
+      of.push_back(100 + i);
+      with.push_back(0.83 * of.back());
+    }
+    const ChartLimits shares = shareLimits(with, of, Dispersion::widened);
+    std::vector<double> ratios;
+    for (std::size_t i = 0; i < of.size(); ++i) {
+      ratios.push_back(with[i] / of[i]);
+    }
+    EXPECT_TRUE(findSignals(ratios, shares.centre, shares.deviation, controlChartRules()).empty());
+  }
 }
 
 TEST(Rules, AreNotAskedOfFewPoints) {
