@@ -163,9 +163,27 @@ TEST_F(SeasonMarks, AreCountedAndPlacedBeforeTheyAreKept) {
       })) << shown.toStdString();
     }
   });
-  // Where the keyboard is at a point, that point's day.
-  view()->canvas()->setCurrent(0);
+  // Where the keyboard is at a point, that point's day; its ring is drawn, behind the dialog too.
+  ChartCanvas* canvas = view()->canvas();
+  const auto ringed = [canvas](std::size_t index) {
+    const QImage image = canvas->grab().toImage();
+    const QColor ring = ChartCanvas::lookFor(canvas->palette(), canvas->font()).highlight;
+    const QPoint at = canvas->placeOf(index)->toPoint();
+    int found = 0;
+    for (int x = at.x() - 16; x <= at.x() + 16; ++x) {
+      for (int y = at.y() - 16; y <= at.y() + 16; ++y) {
+        found += image.valid(x, y) && image.pixelColor(x, y) == ring ? 1 : 0;
+      }
+    }
+    return found > 20;
+  };
+  EXPECT_FALSE(ringed(0));
+  QTest::keyClick(canvas, Qt::Key_Home);
+  ASSERT_EQ(canvas->current(), 0U);
+  EXPECT_TRUE(ringed(0));
+  EXPECT_FALSE(ringed(canvas->chart()->points.size() - 1));
   asked([&](MarkDialog& dialog) {
+    EXPECT_TRUE(ringed(0));
     const std::uint32_t place = view()->canvas()->chart()->records.front();
     EXPECT_EQ(dialog.day(), dateOf(*season.records[place].day)) << "the point's";
     EXPECT_NE(dialog.day(), dateOf(days.back()));

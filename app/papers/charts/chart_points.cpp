@@ -40,7 +40,8 @@ struct Pile {
 };
 
 /// Large points that overlap are seen better than small ones that do not.
-constexpr Pile kPiles[] = {{0.32, 1}, {0.26, 1}, {0.26, 0.65}, {0.24, 0.48}, {0.18, 0.48}};
+constexpr Pile kPiles[] = {{0.32, 1},    {0.26, 1},    {0.26, 0.65},
+                           {0.25, 0.48}, {0.24, 0.36}, {0.18, 0.48}};
 
 /// Piles the points up so that none hides another, each at its own value; false: no room.
 bool pileUp(const Chart& chart, ChartLayout& layout, const Lanes& lanes, const Pile& pile) {

@@ -282,7 +282,8 @@ void ChartCanvas::paintEvent(QPaintEvent* event) {
   if (!pointed_.empty()) {
     lit.push_back(pointed_.front());
   }
-  if (const auto there = current_ && hasFocus() ? hit(*current_) : std::nullopt) {
+  // Without the focus as well: a dialog that asks about this point takes it away.
+  if (const auto there = current_ ? hit(*current_) : std::nullopt) {
     lit.push_back(*there);
   }
   placed_->paintHighlight(painter, lit);

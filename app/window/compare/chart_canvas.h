@@ -23,7 +23,8 @@ public:
   explicit ChartCanvas(QWidget* parent = nullptr);
   void show(std::shared_ptr<const papers::Chart> chart);
   [[nodiscard]] const std::shared_ptr<const papers::Chart>& chart() const { return chart_; }
-  /// The point (or bar, in a chart of bars) the keyboard is at; empty: none.
+  /// The point (or bar, in a chart of bars) the keyboard is at, which has a ring around it; empty:
+  /// none.
   [[nodiscard]] std::optional<std::size_t> current() const { return current_; }
   void setCurrent(std::size_t index);
   /// Where it is painted.

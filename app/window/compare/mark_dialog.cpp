@@ -59,7 +59,7 @@ void MarkDialog::count() {
   QString text = before == 1 ? tr("1 record before, %1 from this day on.").arg(after)
                              : tr("%1 records before, %2 from this day on.").arg(before).arg(after);
   if (question_.withoutDay > 0) {
-    text += QLatin1Char(' ') + tr("Without a day: %1.").arg(question_.withoutDay);
+    text += QLatin1Char('\n') + tr("Without a day: %1.").arg(question_.withoutDay);
   }
   counts_->setText(text);
   day_->setAccessibleDescription(text);

@@ -209,7 +209,7 @@ TEST(ChartHits, PointsOfAPileAreLargeEnoughToBeSeen) {
   EXPECT_GE(layout.radius, 0.2 * layout.size);
   for (std::size_t i = 0; i < layout.points.size(); ++i) {
     for (std::size_t k = 0; k < i; ++k) {
-      EXPECT_GE(QLineF(layout.points[i], layout.points[k]).length(), 0.9 * layout.radius)
+      EXPECT_GE(QLineF(layout.points[i], layout.points[k]).length(), 0.8 * layout.radius)
           << i << " hides " << k;
     }
     EXPECT_GE(layout.points[i].y() - layout.radius, layout.lane(0).top());
