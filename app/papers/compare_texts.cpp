@@ -25,11 +25,10 @@ namespace {
     QT_TRANSLATE_NOOP("Papers",
                       "The time from %6 to %7 differs most: %2 in %1, %4 in %3, %5 apart."),
     QT_TRANSLATE_NOOP(
-        "Papers",
-        "Nothing differs as much: from %7 to %6 it took %2 in %1 and %4 in %3, %5 apart."),
+        "Papers", "Largest difference: from %7 to %6. It took %2 in %1 and %4 in %3, %5 apart."),
     QT_TRANSLATE_NOOP(
         "Papers",
-        "Nothing differs as much: in %1 %7 came %2 before %6, in %3 %4 after it, %5 apart."),
+        "Largest difference: %6 and %7. In %1, “%7” came %2 before “%6”; in %3, %4 after it."),
     QT_TRANSLATE_NOOP("Papers", "%1: %2 lies above the upper limit: chance alone would rarely "
                                 "reach it. Look at what was special."),
     QT_TRANSLATE_NOOP("Papers", "%1: %2 lies below the lower limit: chance alone would rarely "

@@ -205,11 +205,10 @@ Saying words(const DiffersMost& most, const std::vector<std::string>& names) {
   parts.emplace_back(Term{name(most.from)});
   parts.emplace_back(Term{name(most.to)});
   if (largest < 0) {
-    return {"Nothing differs as much: from %7 to %6 it took %2 in %1 and %4 in %3, %5 apart.",
-            parts};
+    return {"Largest difference: from %7 to %6. It took %2 in %1 and %4 in %3, %5 apart.", parts};
   }
   if (least < 0) {
-    return {"Nothing differs as much: in %1 %7 came %2 before %6, in %3 %4 after it, %5 apart.",
+    return {"Largest difference: %6 and %7. In %1, “%7” came %2 before “%6”; in %3, %4 after it.",
             parts};
   }
   return {"The time from %6 to %7 differs most: %2 in %1, %4 in %3, %5 apart.", parts};

@@ -3460,14 +3460,6 @@
         <translation>Hier ist das üblich und nennt für sich keine Aufzeichnung: Nichts zeigt Kompressionen, in %1 von %2 Aufzeichnungen.</translation>
     </message>
     <message>
-        <source>Nothing differs as much: from %7 to %6 it took %2 in %1 and %4 in %3, %5 apart.</source>
-        <translation>Nichts unterscheidet sich so sehr: Von „%7“ bis „%6“ vergingen %2 in %1 und %4 in %3, Abstand %5.</translation>
-    </message>
-    <message>
-        <source>Nothing differs as much: in %1 %7 came %2 before %6, in %3 %4 after it, %5 apart.</source>
-        <translation>Nichts unterscheidet sich so sehr: In %1 kam „%7“ %2 vor „%6“, in %3 %4 danach, Abstand %5.</translation>
-    </message>
-    <message>
         <source>Definition: common practice, no source.</source>
         <translation>Definition: übliche Praxis, ohne Quelle.</translation>
     </message>
@@ -3635,6 +3627,14 @@
     <message>
         <source>Without identity: sites, teams and records have pseudonyms made with a secret; days are cut to their month. All of the month of a marked day counts as after it.</source>
         <translation>Ohne Identität: Orte, Teams und Aufzeichnungen haben Pseudonyme, die mit einem Geheimnis gebildet sind; von Tagen bleibt nur der Monat. Der ganze Monat eines markierten Tages zählt als danach.</translation>
+    </message>
+    <message>
+        <source>Largest difference: from %7 to %6. It took %2 in %1 and %4 in %3, %5 apart.</source>
+        <translation>Größter Unterschied: von „%7“ bis „%6“ vergingen %2 in %1 und %4 in %3, Abstand %5.</translation>
+    </message>
+    <message>
+        <source>Largest difference: %6 and %7. In %1, “%7” came %2 before “%6”; in %3, %4 after it.</source>
+        <translation>Größter Unterschied: „%6“ und „%7“. In %1 kam „%7“ %2 vor „%6“, in %3 %4 danach.</translation>
     </message>
 </context>
 <context>
@@ -5350,18 +5350,6 @@
         <translation>%1 davor</translation>
     </message>
     <message>
-        <source>no figure</source>
-        <translation>keine Kennzahl</translation>
-    </message>
-    <message>
-        <source>%1 more</source>
-        <translation>%1 weitere</translation>
-    </message>
-    <message>
-        <source>%1 against %2 – better: %3; worse: %4.</source>
-        <translation>%1 gegenüber %2 – besser: %3; schlechter: %4.</translation>
-    </message>
-    <message>
         <source>collapse</source>
         <translation>Kollaps</translation>
     </message>
@@ -5485,6 +5473,57 @@
         <source>The archive holds figures made in more than one way. Figures that changed: %1.</source>
         <translation>Das Archiv enthält Kennzahlen, die auf mehr als eine Art gebildet sind. Geänderte Kennzahlen: %1.</translation>
     </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <extracomment>A day in short: &quot;5 Mar 2026&quot;.</extracomment>
+        <translation>d. MMM yyyy</translation>
+    </message>
+    <message>
+        <source>pause before the first shock, %1</source>
+        <translation>Pause vor dem ersten Schock, %1</translation>
+    </message>
+    <message>
+        <source>pause after the first shock, %1</source>
+        <translation>Pause nach dem ersten Schock, %1</translation>
+    </message>
+    <message>
+        <source>longest pause, %1</source>
+        <translation>längste Pause, %1</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <comment>small letter within a sentence</comment>
+        <extracomment>Whether a figure&apos;s title begins in a small letter within a sentence: &quot;yes&quot; or &quot;no&quot;.</extracomment>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>%1 against %2 – %3; %4.</source>
+        <translation>%1 gegenüber %2 – %3; %4.</translation>
+    </message>
+    <message>
+        <source>better: %1</source>
+        <translation>besser: %1</translation>
+    </message>
+    <message>
+        <source>better in %2 figures, most of all %1</source>
+        <translation>besser bei %2 Kennzahlen, am meisten %1</translation>
+    </message>
+    <message>
+        <source>better: no figure</source>
+        <translation>besser: keine Kennzahl</translation>
+    </message>
+    <message>
+        <source>worse: %1</source>
+        <translation>schlechter: %1</translation>
+    </message>
+    <message>
+        <source>worse in %2 figures, most of all %1</source>
+        <translation>schlechter bei %2 Kennzahlen, am meisten %1</translation>
+    </message>
+    <message>
+        <source>worse: no figure</source>
+        <translation>schlechter: keine Kennzahl</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::Appearance</name>
@@ -5518,6 +5557,17 @@
     <message>
         <source>Rows of the records under each other</source>
         <translation>Zeilen der Aufzeichnungen untereinander</translation>
+    </message>
+</context>
+<context>
+    <name>afterbeat::window::BesideLegend</name>
+    <message>
+        <source>What the shapes mean</source>
+        <translation>Was die Formen bedeuten</translation>
+    </message>
+    <message>
+        <source>what differs most</source>
+        <translation>größter Unterschied</translation>
     </message>
 </context>
 <context>
@@ -5561,6 +5611,30 @@
         <source>%1: nothing here</source>
         <translation>%1: hier nichts</translation>
     </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %2 before %3</source>
+        <translation>%1 %2 vor „%3“</translation>
+    </message>
+    <message>
+        <source>%1 %2 after %3</source>
+        <translation>%1 %2 nach „%3“</translation>
+    </message>
+    <message>
+        <source>%1: %2 (%3)</source>
+        <translation>%1: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 before %2 to %3 after</source>
+        <translation>%1 vor „%2“ bis %3 danach</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::BesideTable</name>
@@ -5587,6 +5661,10 @@
     <message>
         <source>record %1</source>
         <translation>Aufzeichnung %1</translation>
+    </message>
+    <message>
+        <source>nearly the same</source>
+        <translation>fast gleich</translation>
     </message>
 </context>
 <context>

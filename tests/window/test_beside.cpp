@@ -1,5 +1,6 @@
 /// Side by side: two to eight records under each other, what differs, and the ways there and back.
 #include "app/window/compare/beside_canvas.h"
+#include "app/window/compare/beside_legend.h"
 #include "app/window/compare/beside_view.h"
 #include "app/window/compare/beside_words.h"
 #include "app/window/compare/compare_page.h"
@@ -13,6 +14,7 @@
 #include <QDir>
 #include <QFile>
 #include <QListWidget>
+#include <QRegularExpression>
 #include <QTableView>
 #include <QTest>
 
@@ -71,7 +73,12 @@ TEST_F(BesideTest, ALateDrillStandsBelowAnEarlyOneWithItsDifferences) {
   // Did this drill beat the last? It did.
   const QString text = view_->asText();
   EXPECT_TRUE(text.contains("B against A")) << text.toStdString();
-  EXPECT_TRUE(text.contains("Longest pause"));
+  // More than three figures did better: those that differ most for their size are named, and none
+  // that reads the same.
+  EXPECT_TRUE(
+      QRegularExpression("better in \\d+ figures, most of all [a-z]").match(text).hasMatch())
+      << text.toStdString();
+  EXPECT_TRUE(text.contains("; worse: no figure.")) << text.toStdString();
   EXPECT_TRUE(text.contains("DRILL"));
   EXPECT_TRUE(text.contains("SYNTHETIC"));
 }
@@ -102,6 +109,129 @@ TEST_F(BesideTest, RowsOfOneStretchLieUnderEachOtherAlignedAtTheMoment) {
     }
   }
   EXPECT_EQ(cell("first shock", 1), "here");
+}
+
+/// A rescue whose device is on `on` seconds after the call, as the times of the rescue.
+QByteArray calledRescue(double call, double on) {
+  QByteArray log =
+      R"({"resuslog":"1.0","kind":"rescue","patient":{"category":"adult"},"synthetic":true}
+)";
+  const auto line = [&log](double t, const QByteArray& rest) {
+    log += "{\"t\":" + QByteArray::number(t) + "," + rest + "}\n";
+  };
+  line(call, R"("type":"milestone","what":"call_received")");
+  line(on - 20, R"("type":"milestone","what":"device_arrived")");
+  line(on, R"("type":"power_on")");
+  for (int i = 0; i < 60; ++i) {
+    line(on + 8 + i * 0.55, R"("type":"compression","depth_mm":52)");
+  }
+  line(on + 42, R"("type":"analysis","advice":"shock")");
+  line(on + 45, R"("type":"shock","delivered":true)");
+  line(on + 100, R"("type":"power_off")");
+  return log;
+}
+
+/// Rows are drawn from where something is done; the waiting before it is told in a line.
+TEST_F(BesideTest, WaitingIsToldInALineAndWhatDiffersMostIsNamedWhereItStands) {
+  putBeside(
+      {fileWith("a.resuslog", calledRescue(0, 450)), fileWith("b.resuslog", calledRescue(0, 300))});
+  ASSERT_TRUE(view_->compared().differsMost);
+  EXPECT_TRUE(view_->sentence().startsWith("The time from call to device arrived differs most"))
+      << view_->sentence().toStdString();
+  const BesidePicture& picture = view_->canvas()->picture();
+  ASSERT_FALSE(picture.blocks().empty());
+  EXPECT_EQ(picture.blocks().front().from, Duration{});
+  ASSERT_EQ(picture.waiting().size(), 2U);
+  EXPECT_EQ(picture.waiting()[0].words.toStdString(),
+            "call 7 min 30 s before device on, device arrived 20.0 s before");
+  EXPECT_TRUE(picture.waiting()[0].marked);
+  EXPECT_TRUE(picture.asText().startsWith(
+      "A: call 7 min 30 s before device on, device arrived 20.0 s before (call to device arrived, "
+      "7 min 10 s)"))
+      << picture.asText().toStdString();
+  // Aligned at the call, four minutes pass before the first row, in which nothing but it lies.
+  align(KeyMoment::call);
+  EXPECT_TRUE(picture.waiting().empty());
+  EXPECT_EQ(picture.headingText(picture.blocks().front()).toStdString(),
+            "4 min to 6 min after call");
+  EXPECT_TRUE(view_->canvas()->alignedBox().isEmpty());
+  align(KeyMoment::powerOn);
+  EXPECT_FALSE(view_->canvas()->alignedBox().isEmpty());
+  const QStringList legend = view_->legend()->said();
+  EXPECT_EQ(legend.front(), "what differs most");
+  for (const char* words : {"shock given", "hands off, seconds"}) {
+    EXPECT_EQ(legend.count(words), 1) << words;
+  }
+}
+
+TEST_F(BesideTest, APauseThatDiffersMostIsNamedAtItsRow) {
+  putBeside(drills());
+  ASSERT_EQ(view_->compared().differsMost->what, DiffersMost::What::longestPause);
+  int labels = 0;
+  for (const BesideRow* row : view_->canvas()->picture().rows()) {
+    labels += row->label.isEmpty() ? 0 : 1;
+    EXPECT_EQ(view_->canvas()->picture().rowText(*row).contains("longest pause, "),
+              !row->label.isEmpty());
+  }
+  EXPECT_EQ(labels, 2);
+}
+
+/// What the sentence speaks of is what is marked: the first shock's pause, not the worst one.
+TEST_F(BesideTest, ThePauseOfTheFirstShockIsMarked) {
+  putBeside(drills());
+  const BesideRecord& one = view_->beside().records[0];
+  DiffersMost most;
+  for (const bool before : {true, false}) {
+    most.what = before ? DiffersMost::What::preShockPause : DiffersMost::What::postShockPause;
+    const ShockFigures& first = one.figures->shocks.front();
+    ASSERT_EQ(first.number, 1);
+    const auto stretch = stretchOf(most, one);
+    ASSERT_TRUE(stretch);
+    EXPECT_EQ(stretch->length(), before ? *first.pre : *first.post);
+    EXPECT_EQ(before ? stretch->end : stretch->begin, first.t);
+  }
+}
+
+/// One record that begins long before the moment leaves no empty rows to the others.
+TEST_F(BesideTest, TheFirstRowBeginsWhereSomethingIsDone) {
+  putBeside({fileWith("a.resuslog", calledRescue(0, 450)),
+             fileWith("b.resuslog", calledRescue(0, 300)), drills()[0], drills()[1]});
+  align(KeyMoment::firstShock);
+  const BesidePicture& picture = view_->canvas()->picture();
+  std::optional<Duration> first;
+  for (const BesideRecord& one : view_->beside().records) {
+    const auto offset =
+        view_->compared().offsets[static_cast<std::size_t>(&one - view_->beside().records.data())];
+    const Duration begin = one.rows->model().span->begin - Time{} - *offset;
+    first = std::min(first.value_or(begin), begin);
+  }
+  const BesideBlock& block = picture.blocks().front();
+  EXPECT_LE(block.from, *first);
+  EXPECT_LT(*first - block.from, picture.order().rowLength / 6);
+  EXPECT_GT(block.to, Duration{});
+  EXPECT_TRUE(picture.headingText(block).contains(" before first shock to "))
+      << picture.headingText(block).toStdString();
+}
+
+/// A moment that was chosen and that none of the next records has leaves no empty picture.
+TEST_F(BesideTest, AMomentThatNoneHasIsNotAlignedAt) {
+  putBeside({sample("ferry-terminal.resuslog"), drills()[0]});
+  align(KeyMoment::circulationReturned);
+  putBeside(drills());
+  EXPECT_EQ(view_->compared().alignedAt, KeyMoment::powerOn);
+  EXPECT_FALSE(view_->canvas()->picture().blocks().empty());
+}
+
+TEST_F(BesideTest, NoCellOfTheTableIsCut) {
+  putBeside(drills());
+  const QTableView* table = view_->table();
+  for (int row = 0; row < table->model()->rowCount(); ++row) {
+    for (int column = 1; column < table->model()->columnCount(); ++column) {
+      const QString text = table->model()->index(row, column).data().toString();
+      EXPECT_LT(table->fontMetrics().horizontalAdvance(text) + 12, table->columnWidth(column))
+          << text.toStdString();
+    }
+  }
 }
 
 TEST_F(BesideTest, ALongerRowHoldsMoreAndNothingIsLost) {

@@ -54,6 +54,11 @@ QRectF BesideCanvas::currentBox() const {
              : QRectF();
 }
 
+QRectF BesideCanvas::alignedBox() const {
+  const QRectF place = picture_.alignedPlace();
+  return place.isEmpty() ? place : place.translated(kMargin, kMargin);
+}
+
 void BesideCanvas::setCurrent(int row) {
   const int count = static_cast<int>(picture_.rows().size());
   current_ = count == 0 ? -1 : std::clamp(row, 0, count - 1);

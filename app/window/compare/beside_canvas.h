@@ -20,6 +20,8 @@ public:
   [[nodiscard]] int current() const { return current_; }
   [[nodiscard]] QRectF currentBox() const;
   void setCurrent(int row);
+  /// The rows that hold the moment aligned at; empty: none do.
+  [[nodiscard]] QRectF alignedBox() const;
   [[nodiscard]] QString spokenDescription() const override;
   [[nodiscard]] QSize sizeHint() const override;
 

@@ -13,8 +13,9 @@ constexpr int kAcross = 10, kDown = 5, kLeast = 120;
 } // namespace
 
 BesideName::BesideName(const QString& letter, const QString& name, const QString& marks,
-                       QWidget* parent)
-    : QAbstractButton(parent), letter_(letter), name_(name), marks_(marks) {
+                       const QString& shortMarks, QWidget* parent)
+    : QAbstractButton(parent), letter_(letter), name_(name), marks_(marks),
+      shortMarks_(shortMarks) {
   setFocusPolicy(Qt::StrongFocus);
   setCursor(Qt::PointingHandCursor);
   setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
@@ -60,7 +61,7 @@ void BesideName::paintEvent(QPaintEvent*) {
   };
   draw(name_, kDown, true);
   painter.setPen(look.faintInk);
-  draw(marks_, kDown + line, false);
+  draw(fontMetrics().horizontalAdvance(marks_) <= room ? marks_ : shortMarks_, kDown + line, false);
 }
 
 } // namespace afterbeat::window

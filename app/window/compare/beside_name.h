@@ -5,13 +5,14 @@
 
 namespace afterbeat::window {
 
-/// Two lines that give way: what has no room ends in "…", and is whole in the tooltip.
+/// Two lines that give way: marks that have no room are said in short, and what then has none ends
+/// in "…" and is whole in the tooltip.
 class BesideName final : public QAbstractButton {
   Q_OBJECT
 
 public:
   BesideName(const QString& letter, const QString& name, const QString& marks,
-             QWidget* parent = nullptr);
+             const QString& shortMarks, QWidget* parent = nullptr);
   [[nodiscard]] QString whole() const;
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;
@@ -20,7 +21,7 @@ protected:
   void paintEvent(QPaintEvent* event) override;
 
 private:
-  QString letter_, name_, marks_;
+  QString letter_, name_, marks_, shortMarks_;
 };
 
 } // namespace afterbeat::window

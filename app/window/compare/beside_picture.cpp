@@ -6,6 +6,7 @@
 
 #include <QCoreApplication>
 #include <QFontInfo>
+#include <QFontMetricsF>
 #include <QPainter>
 
 #include <algorithm>
@@ -23,10 +24,54 @@ long long floorDiv(Duration a, Duration b) {
 }
 
 QString clock(Duration d) {
-  return words().shortLength(std::chrono::abs(d));
+  return words().length(std::chrono::abs(d));
+}
+
+/// What the record's rows cover, from the moment aligned at.
+std::optional<Interval> rowsOf(const BesideOrder& order, std::size_t record) {
+  const auto& offset = order.compared.offsets[record];
+  const papers::RowsPicture& rows = *order.records[record].rows;
+  if (!offset || rows.rowCount() == 0) {
+    return std::nullopt;
+  }
+  const Interval all = *rows.model().span;
+  return Interval{all.begin - *offset, all.end - *offset};
+}
+
+/// At the moment aligned at, or on a tick of the row before or after it.
+Duration originOf(Duration begin, Duration rowLength) {
+  const Duration step = begin < Duration{} ? rowLength / 6 : rowLength;
+  return floorDiv(begin, step) * step;
+}
+
+std::optional<Duration> firstBegin(const BesideOrder& order) {
+  std::optional<Duration> first;
+  for (std::size_t i = 0; i < order.records.size(); ++i) {
+    if (const auto rows = rowsOf(order, i)) {
+      first = std::min(first.value_or(rows->begin - Time{}), rows->begin - Time{});
+    }
+  }
+  return first;
 }
 
 } // namespace
+
+Duration fittingRowLength(const BesideOrder& order, const std::vector<Duration>& lengths) {
+  const Duration first = firstBegin(order).value_or(Duration{});
+  for (const Duration length : lengths) {
+    std::size_t within = 0, all = 0;
+    for (std::size_t i = 0; i < order.records.size(); ++i) {
+      if (const auto rows = rowsOf(order, i)) {
+        ++all;
+        within += rows->end - Time{} <= originOf(first, length) + length ? 1U : 0U;
+      }
+    }
+    if (within * 2 >= all) {
+      return length;
+    }
+  }
+  return lengths.back();
+}
 
 BesidePicture::BesidePicture(BesideOrder order, double width, const Look& look)
     : order_(std::move(order)), look_(look) {
@@ -35,37 +80,45 @@ BesidePicture::BesidePicture(BesideOrder order, double width, const Look& look)
   layOut(width);
 }
 
+/// With what is marked of it, as far as it lies in the rows.
 std::optional<Interval> BesidePicture::covered(std::size_t record) const {
-  const auto& offset = order_.compared.offsets[record];
-  const papers::RowsPicture& rows = *order_.records[record].rows;
-  if (!offset || rows.rowCount() == 0) {
-    return std::nullopt;
+  auto all = rowsOf(order_, record);
+  if (const auto stretch = marked(record); all && stretch) {
+    const Duration offset = *order_.compared.offsets[record];
+    if (stretch->end - offset > Time{} + origin_) {
+      all->begin = std::min(all->begin, std::max(stretch->begin - offset, Time{} + origin_));
+      all->end = std::max(all->end, stretch->end - offset);
+    }
   }
-  Interval all = *rows.model().span;
-  if (order_.marked.size() > record && order_.marked[record]) {
-    all.begin = std::min(all.begin, order_.marked[record]->begin);
-    all.end = std::max(all.end, order_.marked[record]->end);
-  }
-  return Interval{all.begin - *offset, all.end - *offset};
+  return all;
+}
+
+std::optional<Interval> BesidePicture::marked(std::size_t record) const {
+  return record < order_.marked.size() ? order_.marked[record] : std::nullopt;
+}
+
+QString BesidePicture::markedWords(std::size_t record) const {
+  return order_.markedWords.value(static_cast<qsizetype>(record));
 }
 
 void BesidePicture::layOut(double width) {
-  std::optional<long long> first, last;
+  const auto first = firstBegin(order_);
+  if (!first) {
+    return;
+  }
+  origin_ = originOf(*first, order_.rowLength);
+  Duration end = origin_;
   for (std::size_t i = 0; i < order_.records.size(); ++i) {
     if (const auto part = covered(i)) {
-      const Duration begin = part->begin - Time{}, end = part->end - Time{};
-      const long long from = floorDiv(begin, order_.rowLength);
-      const long long to = floorDiv(end - Duration{1}, order_.rowLength);
-      first = first ? std::min(*first, from) : from;
-      last = last ? std::max(*last, to) : to;
+      end = std::max(end, part->end - Time{});
     }
   }
-  double top = 0;
-  for (long long i = first.value_or(0); last && i <= *last; ++i) {
+  double top = addWaiting(0, width);
+  for (Duration from = origin_; from < end; from += order_.rowLength) {
     BesideBlock block;
-    block.from = i * order_.rowLength;
+    block.from = from;
     block.to = block.from + order_.rowLength;
-    top += blocks_.empty() ? 0 : text_ * 0.8;
+    top += top == 0 ? 0 : text_ * 0.8;
     block.heading = QRectF(0, top, width, text_ * 2);
     top = block.heading.bottom() + text_ * 0.2;
     for (std::size_t record = 0; record < order_.records.size(); ++record) {
@@ -74,6 +127,41 @@ void BesidePicture::layOut(double width) {
     blocks_.push_back(std::move(block));
   }
   height_ = top;
+}
+
+double BesidePicture::addWaiting(double top, double width) {
+  for (std::size_t record = 0; record < order_.records.size(); ++record) {
+    std::vector<std::pair<double, KeyMoment>> before;
+    for (const MomentRow& row : order_.compared.moments) {
+      const auto& at = row.seconds[record];
+      if (at && *at < seconds(origin_) && row.moment != order_.compared.alignedAt) {
+        before.emplace_back(*at, row.moment);
+      }
+    }
+    if (before.empty()) {
+      continue;
+    }
+    std::sort(before.begin(), before.end());
+    QStringList parts;
+    for (const auto& [at, moment] : before) {
+      const QString length = lengthWords(Duration{std::llround(std::fabs(at) * 1e6)});
+      const QString aligned = momentName(order_.compared.alignedAt);
+      // The first says from where it is counted.
+      parts << (!parts.isEmpty() ? tr("%1 %2").arg(momentName(moment), offsetWords(at))
+                : at < 0         ? tr("%1 %2 before %3").arg(momentName(moment), length, aligned)
+                                 : tr("%1 %2 after %3").arg(momentName(moment), length, aligned));
+    }
+    BesideWaiting waiting;
+    waiting.record = record;
+    waiting.words = parts.join(QStringLiteral(", "));
+    const auto stretch = marked(record);
+    waiting.marked =
+        stretch && stretch->begin - *order_.compared.offsets[record] < Time{} + origin_;
+    waiting.box = QRectF(0, top, width, text_ * 1.7);
+    top = waiting.box.bottom();
+    waiting_.push_back(std::move(waiting));
+  }
+  return top;
 }
 
 double BesidePicture::addRow(BesideBlock& block, std::size_t record, double top, double width) {
@@ -86,25 +174,40 @@ double BesidePicture::addRow(BesideBlock& block, std::size_t record, double top,
   row.record = record;
   row.stretch = {Time{} + block.from + offset, Time{} + block.to + offset};
   const bool nothing = part->end <= Time{} + block.from || part->begin >= Time{} + block.to;
+  if (part->end <= Time{} + block.from - order_.rowLength) {
+    return top; // that nothing more comes was said in the block before
+  }
   papers::RowsLook look = look_.rows;
   look.smallestShare = 1;
-  double high = text_ * 1.5;
+  double high = text_ * 1.5, above = 0;
   if (!nothing) {
     const auto picture = order_.records[record].rows->asOneRow(row.stretch);
     const bool roomy = order_.records.size() <= kRoomy;
     look.rowHeight = text_ * (order_.records.size() <= 2 ? 3.2 : 2.4);
     const double left = width - gutter_;
+    const auto stretch = marked(record);
+    const bool begins = stretch && stretch->touches(row.stretch) &&
+                        (stretch->begin >= row.stretch.begin || blocks_.empty());
+    if (begins && !markedWords(record).isEmpty()) {
+      above = text_ * 1.4;
+      row.label = QRectF(gutter_, top, left, above);
+    }
     high = roomy ? picture.heightFor(left, look, false)
                  : std::max(text_ * 2.9, picture.leastHeightFor(left, look, false));
     row.placed = std::make_shared<const papers::RowsPlaced>(
-        picture, QRectF(gutter_, top, left, high), look, false, !roomy);
+        picture, QRectF(gutter_, top + above, left, high), look, false, !roomy);
   }
-  row.box = QRectF(0, top, width, high);
+  row.box = QRectF(0, top, width, above + high);
   block.rows.push_back(std::move(row));
-  return top + high;
+  return top + above + high;
 }
 
 void BesidePicture::paint(QPainter& painter, const QRectF& shown) const {
+  for (const BesideWaiting& waiting : waiting_) {
+    if (waiting.box.intersects(shown)) {
+      paintWaiting(painter, waiting);
+    }
+  }
   for (const BesideBlock& block : blocks_) {
     if (block.heading.top() <= shown.bottom() && block.rows.back().box.bottom() >= shown.top()) {
       paintBlock(painter, block);
@@ -158,11 +261,57 @@ void BesidePicture::paintRow(QPainter& painter, const BesideRow& row) const {
   const QRectF band = row.placed->rowRect(0);
   painter.drawText(QRectF(0, band.top(), gutter_, band.height()), Qt::AlignLeft | Qt::AlignVCenter,
                    letter);
-  std::vector<Interval> marked;
-  if (row.record < order_.marked.size() && order_.marked[row.record]) {
-    marked.push_back(*order_.marked[row.record]);
+  std::vector<Interval> stretches;
+  if (const auto stretch = marked(row.record)) {
+    stretches.push_back(*stretch);
   }
-  row.placed->paint(painter, marked);
+  row.placed->paint(painter, stretches);
+  paintLabel(painter, row);
+}
+
+/// At the begin of what is marked, or as near to it as the words find room.
+void BesidePicture::paintLabel(QPainter& painter, const BesideRow& row) const {
+  if (row.label.isEmpty()) {
+    return;
+  }
+  painter.setFont(look_.rows.font);
+  const QRectF band = row.placed->rowRect(0);
+  const Duration into = std::max(marked(row.record)->begin, row.stretch.begin) - row.stretch.begin;
+  const double share =
+      static_cast<double>(into.count()) / static_cast<double>(order_.rowLength.count());
+  const QFontMetricsF metrics(look_.rows.font);
+  const QString text =
+      metrics.elidedText(markedWords(row.record), Qt::ElideRight, row.label.width());
+  const double wide = metrics.horizontalAdvance(text) + 1;
+  const double left = std::min(band.left() + band.width() * share, row.label.right() - wide);
+  painter.setPen(look_.attention);
+  painter.drawText(QRectF(left, row.label.top(), wide, row.label.height()),
+                   Qt::AlignLeft | Qt::AlignVCenter, text);
+}
+
+void BesidePicture::paintWaiting(QPainter& painter, const BesideWaiting& waiting) const {
+  QFont bold = look_.rows.font;
+  bold.setBold(true);
+  painter.setFont(bold);
+  painter.setPen(look_.ink);
+  painter.drawText(waiting.box, Qt::AlignLeft | Qt::AlignVCenter, letterOf(waiting.record));
+  painter.setFont(look_.rows.font);
+  const QFontMetricsF metrics(look_.rows.font);
+  double left = gutter_;
+  if (const QString what = markedWords(waiting.record); waiting.marked && !what.isEmpty()) {
+    const double wide = metrics.horizontalAdvance(what) + text_;
+    const QRectF ground = QRectF(left, waiting.box.top(), wide, waiting.box.height())
+                              .adjusted(0, text_ * 0.1, 0, -text_ * 0.1);
+    painter.fillRect(ground, look_.rows.highlight);
+    painter.setPen(look_.ink);
+    painter.drawText(ground, Qt::AlignCenter, what);
+    left += wide + text_ * 0.8;
+  }
+  painter.setPen(look_.faintInk);
+  const double room = waiting.box.right() - left;
+  painter.drawText(QRectF(left, waiting.box.top(), room, waiting.box.height()),
+                   Qt::AlignLeft | Qt::AlignVCenter,
+                   metrics.elidedText(waiting.words, Qt::ElideRight, room));
 }
 
 const BesideRow* BesidePicture::rowAt(const QPointF& point) const {
@@ -189,9 +338,7 @@ std::vector<const BesideRow*> BesidePicture::rows() const {
 QRectF BesidePicture::markedPlace() const {
   QRectF place;
   for (const BesideRow* row : rows()) {
-    const bool has = row->record < order_.marked.size() && order_.marked[row->record] &&
-                     order_.marked[row->record]->touches(row->stretch);
-    if (has) {
+    if (const auto stretch = marked(row->record); stretch && stretch->touches(row->stretch)) {
       place = place.isNull() ? row->box : place.united(row->box);
     }
   }
@@ -201,13 +348,32 @@ QRectF BesidePicture::markedPlace() const {
 QString BesidePicture::rowText(const BesideRow& row) const {
   const BesideRecord& one = order_.records[row.record];
   const QString what = one.rows->asOneRow(row.stretch).rowAsText(0);
-  return tr("%1, %2: %3").arg(letterOf(row.record), shortNameOf(*one.record), what);
+  const QString text = tr("%1, %2: %3").arg(letterOf(row.record), shortNameOf(*one.record), what);
+  return row.label.isEmpty() ? text : text + QLatin1Char(' ') + markedWords(row.record);
+}
+
+QString BesidePicture::waitingText(const BesideWaiting& waiting) const {
+  const QString letter = letterOf(waiting.record);
+  return waiting.marked ? tr("%1: %2 (%3)").arg(letter, waiting.words, markedWords(waiting.record))
+                        : tr("%1: %2").arg(letter, waiting.words);
+}
+
+QRectF BesidePicture::alignedPlace() const {
+  for (const BesideBlock& block : blocks_) {
+    if (block.from <= Duration{} && block.to > Duration{}) {
+      return block.rows.empty() ? block.heading : block.heading.united(block.rows.back().box);
+    }
+  }
+  return {};
 }
 
 QString BesidePicture::headingText(const BesideBlock& block) const {
   const QString moment = momentName(order_.compared.alignedAt);
   if (block.from.count() == 0) {
     return tr("From %1 to %2 after").arg(moment, clock(block.to));
+  }
+  if (block.from.count() < 0 && block.to.count() > 0) {
+    return tr("%1 before %2 to %3 after").arg(clock(block.from), moment, clock(block.to));
   }
   if (block.to.count() == 0) {
     return tr("From %1 before %2 on").arg(clock(block.from), moment);
@@ -219,6 +385,9 @@ QString BesidePicture::headingText(const BesideBlock& block) const {
 
 QString BesidePicture::asText() const {
   QStringList lines;
+  for (const BesideWaiting& waiting : waiting_) {
+    lines << waitingText(waiting);
+  }
   for (const BesideBlock& block : blocks_) {
     lines << headingText(block);
     for (const BesideRow& row : block.rows) {

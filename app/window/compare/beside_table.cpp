@@ -37,6 +37,18 @@ void BesideTable::addMoments(const SideBySide& compared) {
   }
 }
 
+QString BesideTable::differenceFromFirst(const FigureRow& figure, std::size_t record) {
+  const double difference = *figure.differences[record];
+  const FigureCell& cell = figure.cells[record];
+  const FigureCell first{cell.value - difference, Status::ok};
+  // Where 99 % stands beside 100 %, "the same" would look wrong.
+  if (differsBelowReading(figure.measure, difference) &&
+      cellWords(figure.measure, first) != cellWords(figure.measure, cell)) {
+    return tr("nearly the same");
+  }
+  return differenceWords(figure.measure, difference);
+}
+
 void BesideTable::addFigures(const SideBySide& compared) {
   rows_.push_back({tr("Figures, and how they differ from the first"), {}, true, {}});
   for (const FigureRow* figure : inOrder(compared.figures)) {
@@ -46,8 +58,7 @@ void BesideTable::addFigures(const SideBySide& compared) {
     for (std::size_t i = 0; i < figure->cells.size(); ++i) {
       QString text = cellWords(figure->measure, figure->cells[i]);
       if (figure->differences[i]) {
-        text += QStringLiteral("   (%1)").arg(
-            differenceWords(figure->measure, *figure->differences[i]));
+        text += QStringLiteral("   (%1)").arg(differenceFromFirst(*figure, i));
       }
       row.cells.push_back({text, figure->cells[i].ok()});
     }

@@ -37,6 +37,7 @@ private:
   };
   void addMoments(const SideBySide& compared);
   void addFigures(const SideBySide& compared);
+  [[nodiscard]] static QString differenceFromFirst(const FigureRow& figure, std::size_t record);
   QStringList names_;
   std::vector<Row> rows_;
 };

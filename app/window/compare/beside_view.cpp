@@ -1,6 +1,7 @@
 #include "app/window/compare/beside_view.h"
 
 #include "app/window/compare/beside_canvas.h"
+#include "app/window/compare/beside_legend.h"
 #include "app/window/compare/beside_name.h"
 #include "app/window/compare/beside_table.h"
 #include "app/window/compare/beside_words.h"
@@ -29,9 +30,12 @@ namespace afterbeat::window {
 
 namespace {
 
-constexpr int kNamesAcross = 4, kFew = 3, kRoom = 16;
+constexpr int kNamesAcross = 4, kFew = 3, kRoom = 16, kBetween = 12;
 /// A sixth of each is a round length: rows are ticked in sixths.
 constexpr int kRowMinutes[] = {2, 6, 12, 30};
+/// Those that are chosen for the reader.
+constexpr Duration kUsual[] = {std::chrono::minutes(2), std::chrono::minutes(6),
+                               std::chrono::minutes(12)};
 
 QLabel* sentenceLabel(QWidget* parent) {
   auto* label = new QLabel(parent);
@@ -46,8 +50,8 @@ QLabel* sentenceLabel(QWidget* parent) {
 BesideView::BesideView(Session& session, QWidget* parent)
     : QWidget(parent), session_(session), names_(new QGridLayout), most_(sentenceLabel(this)),
       better_(sentenceLabel(this)), notes_(sentenceLabel(this)), alignment_(new QComboBox(this)),
-      rowLength_(new QComboBox(this)), canvas_(new BesideCanvas), scroll_(new QScrollArea(this)),
-      model_(new BesideTable(this)), table_(new QTableView(this)),
+      rowLength_(new QComboBox(this)), canvas_(new BesideCanvas), legend_(new BesideLegend(this)),
+      scroll_(new QScrollArea(this)), model_(new BesideTable(this)), table_(new QTableView(this)),
       parts_(new QSplitter(Qt::Vertical, this)) {
   alignment_->setAccessibleName(tr("Moment at which the records are aligned"));
   rowLength_->setAccessibleName(tr("Length of a row"));
@@ -78,7 +82,13 @@ BesideView::BesideView(Session& session, QWidget* parent)
   table_->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
   table_->verticalHeader()->hide();
   table_->horizontalHeader()->setHighlightSections(false);
-  parts_->addWidget(scroll_);
+  auto* rows = new QWidget(parts_);
+  auto* downRows = new QVBoxLayout(rows);
+  downRows->setContentsMargins(0, 0, 0, 0);
+  downRows->setSpacing(0);
+  downRows->addWidget(scroll_, 1);
+  downRows->addWidget(legend_);
+  parts_->addWidget(rows);
   parts_->addWidget(table_);
   parts_->setChildrenCollapsible(false);
   auto* head = new QVBoxLayout;
@@ -105,7 +115,10 @@ BesideView::BesideView(Session& session, QWidget* parent)
     wantedMoment_ = static_cast<KeyMoment>(alignment_->currentData().toInt());
     compare();
   });
-  connect(rowLength_, &QComboBox::activated, this, &BesideView::showRows);
+  connect(rowLength_, &QComboBox::activated, this, [this] {
+    lengthChosen_ = true;
+    showRows();
+  });
   connect(canvas_, &BesideCanvas::moved, this, [this](const QRectF& box) {
     scroll_->ensureVisible(0, static_cast<int>(box.center().y()), 0,
                            static_cast<int>(box.height() / 2) + 24);
@@ -196,6 +209,11 @@ void BesideView::compare() {
     at = common.front();
   }
   compared_ = sideBySide(all, wantedMoment_.value_or(at));
+  const bool none = std::none_of(compared_.offsets.begin(), compared_.offsets.end(),
+                                 [](const auto& offset) { return offset.has_value(); });
+  if (wantedMoment_ && none) {
+    compared_ = sideBySide(all, at); // chosen for other records, none of these has it
+  }
   fillAlignment();
   showNames();
   showSentences();
@@ -235,7 +253,8 @@ void BesideView::showNames() {
     const BesideRecord& one = beside_.records[static_cast<std::size_t>(i)];
     auto* button = new BesideName(
         letterOf(static_cast<std::size_t>(i)), placeOf(*one.record),
-        QStringLiteral("%1 · %2").arg(marksOf(*one.record), whenOf(*one.record)), this);
+        QStringLiteral("%1 · %2").arg(marksOf(*one.record), whenOf(*one.record)),
+        QStringLiteral("%1 · %2").arg(marksOf(*one.record), shortWhenOf(*one.record)), this);
     button->setToolTip(one.path);
     button->setProperty("path", one.path);
     connect(button, &QAbstractButton::clicked, this,
@@ -281,17 +300,49 @@ void BesideView::showSentences() {
   notes_->setVisible(!notes.isEmpty());
 }
 
-void BesideView::showRows() {
+BesideOrder BesideView::order() const {
   BesideOrder order;
   order.records = beside_.records;
   order.compared = compared_;
-  order.rowLength = std::chrono::minutes(rowLength_->currentData().toInt());
   if (compared_.differsMost) {
-    for (const BesideRecord& one : beside_.records) {
-      order.marked.push_back(stretchOf(*compared_.differsMost, one));
+    for (std::size_t i = 0; i < beside_.records.size(); ++i) {
+      order.marked.push_back(stretchOf(*compared_.differsMost, beside_.records[i]));
+      order.markedWords << stretchWords(*compared_.differsMost, i);
     }
   }
-  canvas_->show(std::move(order));
+  return order;
+}
+
+void BesideView::showRows() {
+  BesideOrder rows = order();
+  if (!lengthChosen_) {
+    // Few have room for the shortest rows; of many, most are to be seen at one glance.
+    const bool few = static_cast<int>(beside_.records.size()) <= kFew;
+    const Duration length = few ? Duration(std::chrono::minutes(kRowMinutes[0]))
+                                : fittingRowLength(rows, {std::begin(kUsual), std::end(kUsual)});
+    const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(length).count();
+    rowLength_->setCurrentIndex(rowLength_->findData(static_cast<int>(minutes)));
+  }
+  rows.rowLength = std::chrono::minutes(rowLength_->currentData().toInt());
+  legend_->show(beside_.records,
+                std::any_of(rows.marked.begin(), rows.marked.end(),
+                            [](const auto& stretch) { return stretch.has_value(); }));
+  canvas_->show(std::move(rows));
+  QMetaObject::invokeMethod(this, &BesideView::seeAligned, Qt::QueuedConnection);
+}
+
+/// From the top, or from the rows that hold the moment where these would be out of sight.
+void BesideView::seeAligned() {
+  const QRectF box = canvas_->alignedBox();
+  const bool within = box.bottom() <= scroll_->viewport()->height();
+  scroll_->verticalScrollBar()->setValue(within ? 0 : static_cast<int>(box.top()));
+}
+
+void BesideView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  if (canvas_->current() < 0) {
+    QMetaObject::invokeMethod(this, &BesideView::seeAligned, Qt::QueuedConnection);
+  }
 }
 
 /// Few records leave room for their figures beside the rows; many need all the breadth.
@@ -300,7 +351,7 @@ void BesideView::shareRoom() {
   parts_->setOrientation(few ? Qt::Horizontal : Qt::Vertical);
   if (few) {
     const int wanted = table_->horizontalHeader()->length() + table_->verticalScrollBar()->width();
-    const int table = std::min(wanted + kRoom, width() * 2 / 5);
+    const int table = std::min(wanted + kRoom, width() / 2);
     parts_->setSizes({width() - table, table});
   } else {
     parts_->setSizes({3, 2});
@@ -309,7 +360,16 @@ void BesideView::shareRoom() {
 
 void BesideView::fitTable() {
   table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + 6);
-  table_->resizeColumnsToContents();
+  for (int column = 0; column < model_->columnCount(); ++column) {
+    int widest = 0;
+    for (int row = 0; row < model_->rowCount(); ++row) {
+      if (!model_->isHeading(row)) {
+        widest = std::max(widest, table_->fontMetrics().horizontalAdvance(
+                                      model_->index(row, column).data().toString()));
+      }
+    }
+    table_->setColumnWidth(column, widest + kRoom + kBetween);
+  }
 }
 
 QString BesideView::sentence() const {

@@ -2,7 +2,7 @@
 /// their moments and figures.
 #pragma once
 
-#include "app/window/compare/beside_load.h"
+#include "app/window/compare/beside_picture.h"
 
 #include <QThreadPool>
 #include <QWidget>
@@ -18,6 +18,7 @@ class QTableView;
 namespace afterbeat::window {
 
 class BesideCanvas;
+class BesideLegend;
 class BesideName;
 class BesideTable;
 class Session;
@@ -39,6 +40,7 @@ public:
   [[nodiscard]] const Beside& beside() const { return beside_; }
   [[nodiscard]] const SideBySide& compared() const { return compared_; }
   [[nodiscard]] BesideCanvas* canvas() const { return canvas_; }
+  [[nodiscard]] BesideLegend* legend() const { return legend_; }
   [[nodiscard]] QTableView* table() const { return table_; }
   [[nodiscard]] QComboBox* alignment() const { return alignment_; }
   [[nodiscard]] QComboBox* rowLength() const { return rowLength_; }
@@ -56,6 +58,7 @@ signals:
 
 protected:
   void changeEvent(QEvent* event) override;
+  void showEvent(QShowEvent* event) override;
   /// The picture takes the keys; a focus proxy would hide what stands before it from Tab.
   void focusInEvent(QFocusEvent* event) override;
 
@@ -68,6 +71,8 @@ private:
   void showSentences();
   void showRows();
   void shareRoom();
+  void seeAligned();
+  [[nodiscard]] BesideOrder order() const;
   void fitTable();
   void restyle();
   [[nodiscard]] QString notInRows() const;
@@ -77,11 +82,14 @@ private:
   Beside beside_;
   SideBySide compared_;
   std::optional<KeyMoment> wantedMoment_;
+  /// The length of a row was chosen; else it follows the records.
+  bool lengthChosen_ = false;
   QGridLayout* names_;
   QList<BesideName*> nameButtons_;
   QLabel *most_, *better_, *notes_;
   QComboBox *alignment_, *rowLength_;
   BesideCanvas* canvas_;
+  BesideLegend* legend_;
   QScrollArea* scroll_;
   BesideTable* model_;
   QTableView* table_;

@@ -88,12 +88,13 @@ TEST(SideBySide, WhatCameTheOtherWayRoundIsSaidInWordsNotWithASign) {
   most.least = 0;
   most.most = 1;
   EXPECT_EQ(inEnglish(words(most, {"A", "B"})),
-            "Nothing differs as much: in A first compressions came 30.0 s before electrodes "
-            "attached, in B 12.0 s after it, 42.0 s apart.");
+            "Largest difference: electrodes attached and first compressions. In A, “first "
+            "compressions” came 30.0 s before “electrodes attached”; in B, 12.0 s after it.");
   most.seconds = {-30, -12};
-  EXPECT_EQ(inEnglish(words(most, {"A", "B"})),
-            "Nothing differs as much: from first compressions to electrodes attached it took "
-            "30.0 s in A and 12.0 s in B, 18.0 s apart.");
+  EXPECT_EQ(
+      inEnglish(words(most, {"A", "B"})),
+      "Largest difference: from first compressions to electrodes attached. It took 30.0 s in A "
+      "and 12.0 s in B, 18.0 s apart.");
 }
 
 TEST(SideBySide, APauseCanDifferMost) {
