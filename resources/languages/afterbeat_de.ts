@@ -579,10 +579,6 @@
         <translation>Es wurde kein Archiv genannt. Nennen Sie eine Datei oder service:NAME für ein gemeinsames.</translation>
     </message>
     <message>
-        <source>The service “%1” holds a password. Take it out and put it into PostgreSQL&apos;s password file (~/.pgpass), which only you can read.</source>
-        <translation>Der Dienst „%1“ enthält ein Kennwort. Nehmen Sie es heraus und schreiben Sie es in die Kennwortdatei von PostgreSQL (~/.pgpass), die nur Sie lesen können.</translation>
-    </message>
-    <message>
         <source>Its name is not written in UTF-8; rename it and take it in again.</source>
         <translation>Ihr Name ist nicht in UTF-8 geschrieben; benennen Sie die Datei um und nehmen Sie sie noch einmal auf.</translation>
     </message>
@@ -3587,6 +3583,10 @@
         <source>Points: %1. With fewer than %2 nothing can be said of a change.</source>
         <translation>Punkte: %1. Bei weniger als %2 lässt sich über eine Änderung nichts sagen.</translation>
     </message>
+    <message>
+        <source>Records without figures under these settings, in nothing here: %1.</source>
+        <translation>Aufzeichnungen ohne Kennzahlen mit diesen Einstellungen, in nichts hiervon enthalten: %1.</translation>
+    </message>
 </context>
 <context>
     <name>WaveMarks</name>
@@ -6195,6 +6195,10 @@
         <source>This archive holds no figures with the settings below; these were computed with: %1.</source>
         <translation>Dieses Archiv enthält keine Kennzahlen mit den unten genannten Einstellungen; diese wurden berechnet mit: %1.</translation>
     </message>
+    <message>
+        <source>No figures under these settings: %1.</source>
+        <translation>Ohne Kennzahlen mit diesen Einstellungen: %1.</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::FolderPage</name>
@@ -7656,6 +7660,10 @@
     <message>
         <source>A quarter of an hour from edge to edge</source>
         <translation>Eine Viertelstunde von Rand zu Rand</translation>
+    </message>
+    <message>
+        <source>no figures</source>
+        <translation>keine Kennzahlen</translation>
     </message>
 </context>
 <context>
