@@ -6,7 +6,9 @@
 #include <QSqlError>
 
 #include <atomic>
+#include <cstdio>
 #include <filesystem>
+#include <mutex>
 #include <utility>
 
 namespace afterbeat::archive {
@@ -55,6 +57,17 @@ constexpr EnglishText kMayNotChange =
     inEnglish("Importers", "You may read the archive %1 and not change it; whoever looks after it "
                            "can allow it. The database says: %2.");
 
+/// Once in a run, as PostgreSQL's library does of its password file.
+void warnOfReaders(const std::filesystem::path& path) {
+  static std::once_flag once;
+  std::call_once(once, [&path] {
+    std::fprintf(stderr,
+                 "WARNING: service file \"%s\" holds a password and can be read by others; "
+                 "permissions should be u=rw (0600) or less\n",
+                 path.c_str());
+  });
+}
+
 ServiceFacts lookUp(const std::string& service) {
   bool anyFile = false;
   for (const std::filesystem::path& path : serviceFiles()) {
@@ -64,12 +77,11 @@ ServiceFacts lookUp(const std::string& service) {
       continue;
     }
     anyFile = true;
-    const auto facts = serviceIn(*text, service);
-    if (!facts) {
-      throw ArchiveFailure(facts.error());
-    }
-    if (*facts) {
-      return **facts; // the first file that has it counts, as for PostgreSQL's library
+    if (const auto facts = serviceIn(*text, service)) {
+      if (facts->password && othersMayRead(path)) {
+        warnOfReaders(path);
+      }
+      return *facts; // the first file that has it counts, as for PostgreSQL's library
     }
   }
   if (!anyFile) {

@@ -4,6 +4,7 @@
 #include "app/archive/workers.h"
 
 #include <algorithm>
+#include <map>
 #include <memory>
 #include <numeric>
 #include <set>
@@ -16,19 +17,71 @@ namespace fs = std::filesystem;
 
 using Columns = std::array<FigureColumn, static_cast<std::size_t>(MeasureId::count_)>;
 
-struct Job {
-  std::size_t order = 0;
-  fs::path path;
-};
 struct ReadFile {
-  Job job;
+  fs::path path;
   Expected<TakenFile> file;
 };
 
-void add(TakenFile& file, FilesSeason& made, Columns& columns) {
+/// Which of the files' records count.
+class Newest {
+public:
+  explicit Newest(const std::vector<ReadFile>& files) {
+    std::vector<const ReadFile*> byPath;
+    for (const ReadFile& one : files) {
+      if (one.file) {
+        byPath.push_back(&one);
+      }
+    }
+    const auto whole = [](const ReadFile* one) {
+      std::error_code error;
+      return fs::absolute(one->path, error).lexically_normal();
+    };
+    std::stable_sort(byPath.begin(), byPath.end(),
+                     [&](const ReadFile* a, const ReadFile* b) { return whole(a) < whole(b); });
+    for (const ReadFile* one : byPath) {
+      if (!first_.emplace(one->file->sha256, one).second) {
+        continue;
+      }
+      for (const TakenRecord& record : one->file->records) {
+        if (const std::string& id = record.figures.front().facts.id; !id.empty()) {
+          Version& version = newest_[id];
+          version = {&record, version.number + 1};
+        }
+      }
+    }
+  }
+  /// No other file has the same bytes, or they come later.
+  [[nodiscard]] bool isFirst(const ReadFile& file) const {
+    return first_.at(file.file->sha256) == &file;
+  }
+  /// The number of the version; 0: there is a newer one.
+  [[nodiscard]] int versionOf(const TakenRecord& record) const {
+    const auto at = newest_.find(record.figures.front().facts.id);
+    return at == newest_.end() ? 1 : at->second.record == &record ? at->second.number : 0;
+  }
+
+private:
+  struct Version {
+    const TakenRecord* record = nullptr;
+    int number = 0;
+  };
+  /// By the checksum.
+  std::map<std::string, const ReadFile*> first_;
+  /// By the record's id.
+  std::map<std::string, Version> newest_;
+};
+
+void add(TakenFile& file, const Newest& newest, FilesSeason& made, Columns& columns) {
+  bool older = false;
   for (TakenRecord& record : file.records) {
+    const int version = newest.versionOf(record);
+    if (version == 0) {
+      older = true;
+      continue;
+    }
     TakenFigures& figures = record.figures.front();
     RecordFacts& facts = made.season.records.emplace_back(std::move(figures.facts));
+    facts.version = version;
     facts.number = static_cast<std::int64_t>(made.paths.size());
     facts.file = file.path.filename().string();
     for (std::size_t i = 0; i < columns.size(); ++i) {
@@ -37,21 +90,20 @@ void add(TakenFile& file, FilesSeason& made, Columns& columns) {
     made.paths.push_back(file.path);
     made.sketches.push_back(std::move(record.sketch));
   }
+  if (older) {
+    made.older.push_back(file.path);
+  }
 }
 
 std::vector<ReadFile> readAll(const std::vector<fs::path>& paths, const MakingSettings& settings,
                               const std::function<void(const TakeInProgress&)>& progress,
                               const std::atomic<bool>* cancel) {
-  std::vector<Job> jobs;
-  for (const fs::path& path : paths) {
-    jobs.push_back({jobs.size(), path});
-  }
-  TakeInProgress so{jobs.size(), true, 0};
-  Workers<Job, ReadFile> workers(
-      std::move(jobs),
-      [&settings](Job job) {
-        auto file = readFile(job.path, {settings}, false);
-        return ReadFile{std::move(job), std::move(file)};
+  TakeInProgress so{paths.size(), true, 0};
+  Workers<fs::path, ReadFile> workers(
+      paths,
+      [&settings](fs::path path) {
+        auto file = readFile(path, {settings}, false);
+        return ReadFile{std::move(path), std::move(file)};
       },
       0, cancel);
   std::vector<ReadFile> all;
@@ -62,9 +114,6 @@ std::vector<ReadFile> readAll(const std::vector<fs::path>& paths, const MakingSe
       progress(so);
     }
   }
-  // The same order whichever worker was first.
-  std::sort(all.begin(), all.end(),
-            [](const ReadFile& a, const ReadFile& b) { return a.job.order < b.job.order; });
   return all;
 }
 
@@ -99,18 +148,19 @@ FilesSeason seasonOfFiles(const std::vector<fs::path>& sources, const MakingSett
   FilesSeason made;
   made.refused = std::move(found.refused);
   auto columns = std::make_shared<Columns>();
-  std::set<std::string> seen;
-  for (ReadFile& read : readAll(found.paths, settings, progress, cancel)) {
+  std::vector<ReadFile> files = readAll(found.paths, settings, progress, cancel);
+  const Newest newest(files);
+  for (ReadFile& read : files) {
     if (!read.file) {
       const ArchiveError& why = read.file.error();
-      made.refused.push_back({read.job.path, why.sentence, why.said});
-    } else if (!seen.insert(read.file->sha256).second) {
-      made.twice.push_back(read.job.path);
+      made.refused.push_back({read.path, why.sentence, why.said});
+    } else if (!newest.isFirst(read)) {
+      made.twice.push_back(read.path);
     } else {
       if (read.file->errors > 0) {
-        made.damaged.push_back(read.job.path);
+        made.damaged.push_back(read.path);
       }
-      add(*read.file, made, *columns);
+      add(*read.file, newest, made, *columns);
     }
   }
   putInOrder(made.season, *columns);

@@ -16,11 +16,15 @@ struct FilesSeason {
   std::vector<RefusedFile> refused;
   /// Their bytes are those of another file: one record.
   std::vector<std::filesystem::path> twice;
+  /// Hold an older version of a record that is in another file too.
+  std::vector<std::filesystem::path> older;
   /// Read with errors.
   std::vector<std::filesystem::path> damaged;
 };
 
-/// Reads and computes files and folders with several threads, in the order of `recordingsIn`.
+/// Reads and computes files and folders with several threads, in the order of `recordingsIn`. Of a
+/// record (by its id) that is in several files the newest version counts as an archive would take
+/// them in at once: the last of them in the order of whole paths.
 /// `progress` is called in the caller's thread.
 [[nodiscard]] FilesSeason
 seasonOfFiles(const std::vector<std::filesystem::path>& sources, const MakingSettings& settings,

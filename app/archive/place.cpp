@@ -116,8 +116,7 @@ std::string ArchivePlace::words() const {
   return shared ? std::string(kService) + name : name;
 }
 
-Expected<std::optional<ServiceFacts>> serviceIn(std::string_view fileText,
-                                                const std::string& name) {
+std::optional<ServiceFacts> serviceIn(std::string_view fileText, const std::string& name) {
   ServiceFacts facts;
   bool inside = false, found = false;
   while (!fileText.empty()) {
@@ -148,17 +147,20 @@ Expected<std::optional<ServiceFacts>> serviceIn(std::string_view fileText,
     } else if (key == "sslmode") {
       keepFirst(facts.sslMode, value);
     } else if (key == "password") {
-      return tl::unexpected(ArchiveError(
-          inEnglish("Importers",
-                    "The service “%1” holds a password. Take it out and put it into PostgreSQL's "
-                    "password file (~/.pgpass), which only you can read."),
-          name));
+      facts.password = true;
     }
   }
   if (!found) {
     return std::nullopt;
   }
   return facts;
+}
+
+bool othersMayRead(const std::filesystem::path& path) {
+  using std::filesystem::perms;
+  std::error_code error;
+  const perms may = std::filesystem::status(path, error).permissions();
+  return !error && (may & (perms::group_read | perms::others_read)) != perms::none;
 }
 
 std::vector<std::filesystem::path> serviceFiles() {
@@ -182,6 +184,10 @@ ServiceFacts completedFromEnvironment(ServiceFacts facts) {
 
 std::string connectOptions(const std::string& service, const ServiceFacts& facts) {
   std::string options = "service=" + service + ";application_name=afterbeat;connect_timeout=10";
+  if (!facts.password) {
+    // One that is given and empty keeps the library from the environment, not from its own file.
+    options += ";password=''";
+  }
   // The library connects to the address where both are given.
   if (!onThisMachine(facts.hostAddress.empty() ? facts.host : facts.hostAddress)) {
     const bool stricter = facts.sslMode == "verify-ca" || facts.sslMode == "verify-full";

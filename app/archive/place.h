@@ -29,18 +29,21 @@ struct ArchivePlace {
 /// recording does. False where it cannot be read.
 [[nodiscard]] bool isDatabaseFile(const std::filesystem::path& path);
 
-/// What of a service matters here. The rest (user, database, port) PostgreSQL's library reads by
-/// itself, and the password from its own password file.
+/// What of a service matters here. The rest (user, database, port, and the password, from here or
+/// from its own password file) PostgreSQL's library reads by itself.
 struct ServiceFacts {
   /// Empty: the service does not say.
   std::string host, hostAddress, sslMode;
+  bool password = false;
 };
 
 /// The service in the text of a service file (PostgreSQL documentation, "The Connection Service
-/// File": of a key that stands twice the first counts); empty where it is not in it. A password
-/// in it is refused: that belongs into the password file.
-[[nodiscard]] Expected<std::optional<ServiceFacts>> serviceIn(std::string_view fileText,
-                                                              const std::string& name);
+/// File": of a key that stands twice the first counts); empty where it is not in it.
+[[nodiscard]] std::optional<ServiceFacts> serviceIn(std::string_view fileText,
+                                                    const std::string& name);
+
+/// Whether others than its owner may read the file.
+[[nodiscard]] bool othersMayRead(const std::filesystem::path& path);
 
 /// What PostgreSQL's library would take from the environment where the service is silent:
 /// PGHOST, PGHOSTADDR, PGSSLMODE.
@@ -53,7 +56,8 @@ struct ServiceFacts {
 /// The options of a connection to the service. Off this machine the connection must be encrypted:
 /// `sslmode` is at least `require`, and stays `verify-ca` or `verify-full` where that is asked for.
 /// On this machine are sockets, `localhost`, `::1` and addresses 127.x.x.x; of several hosts all
-/// must be.
+/// must be. A password comes from the service file or from PostgreSQL's password file; that of the
+/// environment (PGPASSWORD) is never used.
 [[nodiscard]] std::string connectOptions(const std::string& service, const ServiceFacts& facts);
 
 } // namespace afterbeat::archive

@@ -47,6 +47,7 @@ RecordFacts factsFrom(const QSqlQuery& row) {
   }
   facts.synthetic = row.value(8).toInt() != 0;
   facts.version = row.value(9).toInt();
+  facts.hasFigures = !row.value(10).isNull();
   facts.evidence = evidenceFrom(row.value(10).toString().toStdString());
   if (const QVariant shock = row.value(11); !shock.isNull()) {
     facts.hadShock = shock.toInt() != 0;

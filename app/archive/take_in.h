@@ -45,7 +45,9 @@ struct TakeInReport {
 };
 
 /// Takes files in and brings figures of what is there up to date. Written in steps of some files:
-/// whatever is cut off is complete up to a file, and the next run does the rest. `progress` is
+/// whatever is cut off is complete up to a file, and the next run does the rest.
+/// Of several files of one record that are new in one run, the last in the order of paths is its
+/// newest version. `progress` is
 /// called in the caller's thread.
 [[nodiscard]] Expected<TakeInReport>
 takeIn(const Archive& archive, const TakeInOrder& order,

@@ -4,17 +4,19 @@
 #include <algorithm>
 #include <atomic>
 #include <condition_variable>
-#include <deque>
 #include <functional>
+#include <map>
 #include <mutex>
 #include <optional>
 #include <thread>
+#include <utility>
 #include <vector>
 
 namespace afterbeat::archive {
 
 /// Starts at once; the destructor lets each thread finish the job it is at. Results come in the
-/// order they are done. Few wait at a time, so that memory stays small however slow the taker is.
+/// order of the jobs, whichever is done first. Few wait at a time, so that memory stays small
+/// however slow the taker, or one job, is.
 template <typename Job, typename Result>
 class Workers {
 public:
@@ -45,34 +47,38 @@ public:
   /// Waits for a result; empty: there will be no more.
   std::optional<Result> next() {
     std::unique_lock lock(mutex_);
-    done_.wait(lock, [this] { return !results_.empty() || running_ == 0; });
-    if (results_.empty()) {
+    done_.wait(lock, [this] { return results_.contains(taken_) || running_ == 0; });
+    auto first = results_.extract(taken_);
+    if (!first) {
       return std::nullopt;
     }
-    std::optional<Result> first(std::move(results_.front()));
-    results_.pop_front();
+    ++taken_;
     lock.unlock();
-    room_.notify_one();
-    return first;
+    room_.notify_all();
+    return std::move(first.mapped());
   }
 
 private:
   static constexpr std::size_t kMostWaiting = 64;
 
-  std::optional<Job> nextJob() {
+  /// The job's place, and the job.
+  std::optional<std::pair<std::size_t, Job>> nextJob() {
     const std::scoped_lock lock(mutex_);
     if (stop_ || at_ == jobs_.size() || (cancel_ != nullptr && *cancel_)) {
       return std::nullopt;
     }
-    return std::move(jobs_[at_++]);
+    const std::size_t place = at_++;
+    return std::pair(place, std::move(jobs_[place]));
   }
 
   void run() {
     while (auto job = nextJob()) {
-      Result result = work_(std::move(*job));
+      const std::size_t place = job->first;
+      Result result = work_(std::move(job->second));
       std::unique_lock lock(mutex_);
-      room_.wait(lock, [this] { return stop_ || results_.size() < kMostWaiting; });
-      results_.push_back(std::move(result));
+      // The one that is waited for always finds room.
+      room_.wait(lock, [&] { return stop_ || place < taken_ + kMostWaiting; });
+      results_.emplace(place, std::move(result));
       lock.unlock();
       done_.notify_one();
     }
@@ -88,8 +94,9 @@ private:
   const std::atomic<bool>* cancel_;
   std::mutex mutex_;
   std::condition_variable done_, room_;
-  std::deque<Result> results_;
-  std::size_t at_ = 0, running_ = 0;
+  /// By the place of their job.
+  std::map<std::size_t, Result> results_;
+  std::size_t at_ = 0, taken_ = 0, running_ = 0;
   bool stop_ = false;
   std::vector<std::thread> threads_;
 };

@@ -238,6 +238,7 @@ private:
       tellCount("Sources that could not be read", made.refused.size());
       tellCount("Files with faults", made.damaged.size());
       tellCount("Files that are there twice and count once", made.twice.size());
+      tellCount("Files with an older version of a record, left out", made.older.size());
     } else {
       for (const archive::RefusedFile& file : made.refused) {
         tell(fmt::format("{}: {}", file.path.string(), file.sentence));
@@ -247,6 +248,10 @@ private:
       }
       for (const files::path& path : made.twice) {
         tell(fmt::format("{}: the same bytes as another file; counted once.", path.string()));
+      }
+      for (const files::path& path : made.older) {
+        tell(fmt::format("{}: an older version of a record that is in another file too; left out.",
+                         path.string()));
       }
     }
     if (!made.damaged.empty()) {

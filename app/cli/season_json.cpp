@@ -27,8 +27,9 @@ Json kindJson(StatedKind kind) {
 }
 
 Json recordJson(const RecordFacts& record, std::uint32_t place, const Season& season) {
-  Json figures = Json::object();
-  for (std::size_t i = 0; i < static_cast<std::size_t>(MeasureId::count_); ++i) {
+  Json figures = record.hasFigures ? Json::object() : Json(nullptr);
+  for (std::size_t i = 0; record.hasFigures && i < static_cast<std::size_t>(MeasureId::count_);
+       ++i) {
     const auto id = static_cast<MeasureId>(i);
     const FigureCell& cell = season.column(id)[place];
     figures[std::string(measureInfo(id).name)] = {
@@ -41,7 +42,7 @@ Json recordJson(const RecordFacts& record, std::uint32_t place, const Season& se
           {"site", textOrNull(record.site)},
           {"team", textOrNull(record.team)},
           {"device", textOrNull(record.device)},
-          {"evidence", name(record.evidence)},
+          {"evidence", record.hasFigures ? Json(name(record.evidence)) : Json(nullptr)},
           {"had_shock", record.hadShock ? Json(*record.hadShock) : Json(nullptr)},
           {"longest_pause_cause",
            record.longestPauseCause ? Json(name(*record.longestPauseCause)) : Json(nullptr)},
@@ -327,6 +328,7 @@ nlohmann::ordered_json seasonJson(const Season& season, const Chosen& chosen,
             {"without_identity", settings.withoutIdentity}}},
           {"not_read", settings.notRead},
           {"steps", stepsJson(settings)},
+          {"without_figures", withoutFigures(season, chosen)},
           {"kinds", std::move(kinds)},
           {"records", std::move(records)}};
 }

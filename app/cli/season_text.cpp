@@ -180,6 +180,21 @@ std::string about(const papers::ReportSettings& settings) {
   return text;
 }
 
+/// Named, and in nothing else.
+std::string unfigured(const Season& season, const Chosen& chosen) {
+  const std::size_t count = withoutFigures(season, chosen);
+  if (count == 0) {
+    return "";
+  }
+  std::string text = fmt::format("No figures under these settings: {}\n", count);
+  for (const std::uint32_t place : chosen) {
+    if (!season.records[place].hasFigures) {
+      text += fmt::format("  {}\n", nameOf(season.records[place]));
+    }
+  }
+  return text;
+}
+
 } // namespace
 
 std::string seasonText(const Season& season, const Chosen& chosen,
@@ -198,6 +213,9 @@ std::string seasonText(const Season& season, const Chosen& chosen,
     text += lines("Where the time goes", words(stages(season, one, StagesFrom::powerOn).value())) +
             '\n';
     text += lookAt(season, one, settings.figures.profile) + '\n' + records(season, one);
+  }
+  if (const std::string without = unfigured(season, chosen); !without.empty()) {
+    text += (text.empty() ? "" : "\n") + without;
   }
   if (text.empty()) {
     return "There is no record to compare.\n";

@@ -1,5 +1,6 @@
 #include "core/compare/kinds.h"
 
+#include <algorithm>
 #include <array>
 
 namespace afterbeat {
@@ -17,7 +18,8 @@ constexpr std::array<StatedKind, 4> kKinds{RecordKind::rescue, RecordKind::drill
 std::vector<KindCount> kindsOf(const Season& season, const Chosen& chosen) {
   std::array<std::size_t, 4> counts{};
   for (const std::uint32_t place : chosen) {
-    ++counts[placeOf(season.records[place].kind)];
+    const RecordFacts& record = season.records[place];
+    counts[placeOf(record.kind)] += record.hasFigures ? 1 : 0;
   }
   std::vector<KindCount> kinds;
   for (const StatedKind kind : kKinds) {
@@ -31,11 +33,17 @@ std::vector<KindCount> kindsOf(const Season& season, const Chosen& chosen) {
 Chosen ofKind(const Season& season, const Chosen& chosen, StatedKind kind) {
   Chosen some;
   for (const std::uint32_t place : chosen) {
-    if (season.records[place].kind == kind) {
+    if (season.records[place].hasFigures && season.records[place].kind == kind) {
       some.push_back(place);
     }
   }
   return some;
+}
+
+std::size_t withoutFigures(const Season& season, const Chosen& chosen) {
+  return static_cast<std::size_t>(
+      std::count_if(chosen.begin(), chosen.end(),
+                    [&](std::uint32_t place) { return !season.records[place].hasFigures; }));
 }
 
 Saying words(const SeasonRefusal& refusal) {

@@ -17,11 +17,16 @@ struct KindCount {
   friend bool operator==(const KindCount&, const KindCount&) = default;
 };
 
-/// Kinds among the chosen records, rescues first, those that do not say last; none with 0.
+/// Kinds among the chosen records, rescues first, those that do not say last; none with 0. Records
+/// without figures (`hasFigures`) are left out here and in `ofKind`, so that they are in no figure;
+/// `withoutFigures` counts them.
 [[nodiscard]] std::vector<KindCount> kindsOf(const Season& season, const Chosen& chosen);
 
 /// The chosen records of one kind, in their order.
 [[nodiscard]] Chosen ofKind(const Season& season, const Chosen& chosen, StatedKind kind);
+
+/// How many of the chosen have no figures under the settings in use.
+[[nodiscard]] std::size_t withoutFigures(const Season& season, const Chosen& chosen);
 
 /// Why a figure of many records was not made.
 struct SeasonRefusal {

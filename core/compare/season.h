@@ -39,6 +39,9 @@ struct RecordFacts {
   /// Empty: no pause counts, or nothing shows compressions (`evidence`).
   std::optional<PauseCause> longestPauseCause;
   bool synthetic = false;
+  /// False: no figures were computed with these settings, so nothing of what follows from figures
+  /// is known (shock, pauses, evidence, setting, every cell).
+  bool hasFigures = true;
   /// The device's adult or child setting was not the patient's, as the record itself says (a notice
   /// `ProblemKind::categoryDiffers` among the figures').
   bool settingDiffers = false;

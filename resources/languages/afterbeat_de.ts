@@ -579,10 +579,6 @@
         <translation>Es wurde kein Archiv genannt. Nennen Sie eine Datei oder service:NAME für ein gemeinsames.</translation>
     </message>
     <message>
-        <source>The service “%1” holds a password. Take it out and put it into PostgreSQL&apos;s password file (~/.pgpass), which only you can read.</source>
-        <translation>Der Dienst „%1“ enthält ein Kennwort. Nehmen Sie es heraus und schreiben Sie es in die Kennwortdatei von PostgreSQL (~/.pgpass), die nur Sie lesen können.</translation>
-    </message>
-    <message>
         <source>Its name is not written in UTF-8; rename it and take it in again.</source>
         <translation>Ihr Name ist nicht in UTF-8 geschrieben; benennen Sie die Datei um und nehmen Sie sie noch einmal auf.</translation>
     </message>
@@ -3636,6 +3632,10 @@
         <source>Largest difference: %6 and %7. In %1, “%7” came %2 before “%6”; in %3, %4 after it.</source>
         <translation>Größter Unterschied: „%6“ und „%7“. In %1 kam „%7“ %2 vor „%6“, in %3 %4 danach.</translation>
     </message>
+    <message>
+        <source>Records without figures under these settings, in nothing here: %1.</source>
+        <translation>Aufzeichnungen ohne Kennzahlen mit diesen Einstellungen, in nichts hiervon enthalten: %1.</translation>
+    </message>
 </context>
 <context>
     <name>WaveMarks</name>
@@ -6322,6 +6322,10 @@
         <source>Type to filter: site, team, kind, cause, with a shock, 2026-Q1, 2026-03..2026-05…</source>
         <translation>Zum Filtern tippen: Ort, Team, Art, Grund, mit Schock, 2026-Q1, 2026-03..2026-05…</translation>
     </message>
+    <message>
+        <source>No figures under these settings: %1.</source>
+        <translation>Ohne Kennzahlen mit diesen Einstellungen: %1.</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::FolderPage</name>
@@ -7815,6 +7819,10 @@
     <message>
         <source>A quarter of an hour from edge to edge</source>
         <translation>Eine Viertelstunde von Rand zu Rand</translation>
+    </message>
+    <message>
+        <source>no figures</source>
+        <translation>keine Kennzahlen</translation>
     </message>
 </context>
 <context>

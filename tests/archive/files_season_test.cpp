@@ -35,5 +35,33 @@ TEST(FilesSeason, CountsTheSameBytesOnceAndNamesWhatIsNotInIt) {
   EXPECT_TRUE(decode(made.sketches[0]));
 }
 
+TEST(FilesSeason, ARecordInTwoFilesCountsOnceAsInAnArchive) {
+  const ArchiveFolder folder;
+  // Other bytes under the same id; those of no id are records of their own.
+  folder.writeLog("cards/a.resuslog", idOf(1), 60);
+  folder.writeLog("cards/b.resuslog", idOf(1), 70);
+  folder.writeLog("cards/c.resuslog", "", 80);
+  folder.writeLog("cards/d.resuslog", "", 90);
+  const Archive archive = folder.openArchive();
+  std::ignore = take(archive, {folder / "cards"});
+  const Season kept = archive.season().value();
+  ASSERT_EQ(kept.records.size(), 3U);
+  // Named in another order than the archive sorts them.
+  const FilesSeason made = seasonOfFiles({folder / "cards/b.resuslog", folder / "cards/a.resuslog",
+                                          folder / "cards/c.resuslog", folder / "cards/d.resuslog"},
+                                         {});
+  ASSERT_EQ(made.season.records.size(), 3U);
+  EXPECT_EQ(made.older, std::vector<fs::path>{folder / "cards/a.resuslog"});
+  EXPECT_TRUE(made.twice.empty());
+  for (std::size_t i = 0; i < 3; ++i) {
+    const std::string& file = made.season.records[i].file;
+    EXPECT_EQ(made.paths[i].filename(), file);
+    EXPECT_EQ(cellOf(made.season, file, MeasureId::powerOnToFirstShock).value,
+              cellOf(kept, file, MeasureId::powerOnToFirstShock).value);
+  }
+  EXPECT_EQ(made.season.records[0].file, "b.resuslog");
+  EXPECT_EQ(made.season.records[0].version, 2);
+}
+
 } // namespace
 } // namespace afterbeat::archive

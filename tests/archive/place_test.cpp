@@ -2,7 +2,11 @@
 // documentation, chapters "The Connection Service File" and "Connection Strings".
 #include "app/archive/place.h"
 
+#include <QTemporaryDir>
+
 #include <gtest/gtest.h>
+
+#include <fstream>
 
 namespace afterbeat::archive {
 namespace {
@@ -18,8 +22,8 @@ TEST(Place, IsAFileOrAService) {
 
 bool demandsTls(const std::string& lines) {
   const auto facts = serviceIn("[lake]\n" + lines, "lake");
-  EXPECT_TRUE(facts && *facts) << lines;
-  return connectOptions("lake", **facts).find("sslmode=") != std::string::npos;
+  EXPECT_TRUE(facts) << lines;
+  return connectOptions("lake", *facts).find("sslmode=") != std::string::npos;
 }
 
 TEST(Place, DemandsTlsOffThisMachine) {
@@ -41,7 +45,7 @@ TEST(Place, KeepsAStricterDemand) {
   for (const std::string mode : {"verify-ca", "verify-full"}) {
     const auto facts =
         serviceIn("[lake]\nhost=a.example\nsslmode=" + mode + "\nsslmode=disable", "lake");
-    EXPECT_NE(connectOptions("lake", **facts).find("sslmode=" + mode), std::string::npos);
+    EXPECT_NE(connectOptions("lake", *facts).find("sslmode=" + mode), std::string::npos);
   }
   EXPECT_NE(connectOptions("lake", {"a.example", "", "prefer"}).find("sslmode=require"),
             std::string::npos);
@@ -62,10 +66,33 @@ TEST(Place, TakesFromTheEnvironmentWhatTheServiceDoesNotSay) {
   }
 }
 
-TEST(Place, RefusesAPasswordInTheServiceFile) {
-  EXPECT_FALSE(serviceIn("[lake]\nhost=localhost\npassword=boat\n", "lake"));
-  EXPECT_TRUE(serviceIn("[other]\npassword=boat\n[lake]\nhost=localhost\n", "lake"));
-  EXPECT_FALSE(serviceIn("# [lake]\n[lakes]\nhost=localhost\n", "lake").value());
+TEST(Place, APasswordComesFromPostgresFilesAlone) {
+  const auto told = serviceIn("[other]\n[lake]\nhost=localhost\npassword=boat\n", "lake");
+  ASSERT_TRUE(told);
+  EXPECT_TRUE(told->password);
+  EXPECT_EQ(connectOptions("lake", *told).find("password"), std::string::npos);
+  const auto silent = serviceIn("[other]\npassword=boat\n[lake]\nhost=localhost\n", "lake");
+  ASSERT_TRUE(silent);
+  EXPECT_FALSE(silent->password);
+  EXPECT_NE(connectOptions("lake", *silent).find(";password=''"), std::string::npos);
+  EXPECT_FALSE(serviceIn("# [lake]\n[lakes]\nhost=localhost\n", "lake"));
+  EXPECT_FALSE(ArchivePlace::from("service:lake password=boat"));
+  EXPECT_FALSE(ArchivePlace::from("service:lake;password=boat"));
+}
+
+TEST(Place, KnowsWhoMayReadAFile) {
+  const QTemporaryDir folder;
+  const std::filesystem::path file = folder.filePath("services").toStdString();
+  std::ofstream(file) << "[lake]\n";
+  using std::filesystem::perms;
+  for (const perms own : {perms::owner_read, perms::owner_read | perms::owner_write}) {
+    std::filesystem::permissions(file, own);
+    EXPECT_FALSE(othersMayRead(file));
+    std::filesystem::permissions(file, own | perms::group_read);
+    EXPECT_TRUE(othersMayRead(file));
+    std::filesystem::permissions(file, own | perms::others_read);
+    EXPECT_TRUE(othersMayRead(file));
+  }
 }
 
 } // namespace

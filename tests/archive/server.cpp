@@ -3,9 +3,11 @@
 #include "app/archive/database.h"
 #include "core/bytes/byte_source.h"
 
+#include <chrono>
 #include <filesystem>
 #include <fstream>
 #include <stdexcept>
+#include <thread>
 
 #include <arpa/inet.h>
 #include <csignal>
@@ -195,6 +197,37 @@ void Server::empty() {
   runAs("owner", "DROP SCHEMA public CASCADE;\n"
                  "CREATE SCHEMA public AUTHORIZATION pg_database_owner;\n");
   runAs("season_keeper", documented(1));
+}
+
+void Server::useTls(bool yes) {
+  const fs::path data = fs::path(folder_.path().toStdString()) / "data";
+  if (yes && !fs::exists(data / "server.crt")) {
+    QProcess openssl;
+    begin(openssl, "openssl",
+          {QStringLiteral("req"), QStringLiteral("-new"), QStringLiteral("-x509"),
+           QStringLiteral("-days"), QStringLiteral("2"), QStringLiteral("-nodes"),
+           QStringLiteral("-newkey"), QStringLiteral("ec"), QStringLiteral("-pkeyopt"),
+           QStringLiteral("ec_paramgen_curve:P-256"), QStringLiteral("-subj"),
+           QStringLiteral("/CN=localhost"), QStringLiteral("-keyout"),
+           QString::fromStdString((data / "server.key").string()), QStringLiteral("-out"),
+           QString::fromStdString((data / "server.crt").string())});
+    if (!openssl.waitForFinished(60'000) || openssl.exitCode() != 0) {
+      throw std::runtime_error("openssl: " + openssl.readAll().toStdString());
+    }
+    fs::permissions(data / "server.key", fs::perms::owner_read | fs::perms::owner_write);
+  }
+  runAs("admin", yes ? "ALTER SYSTEM SET ssl = on" : "ALTER SYSTEM SET ssl = off");
+  runAs("admin", "SELECT pg_reload_conf()");
+  const QString now = yes ? QStringLiteral("on") : QStringLiteral("off");
+  for (int i = 0; i < 100; ++i) {
+    // What a connection is told when it begins.
+    Database database({true, "admin"}, Access::read);
+    if (database.value(QStringLiteral("SHOW ssl")).toString() == now) {
+      return;
+    }
+    std::this_thread::sleep_for(std::chrono::milliseconds(100));
+  }
+  throw std::runtime_error("the server does not take the setting ssl");
 }
 
 void Server::addService(const std::string& lines) {

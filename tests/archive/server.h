@@ -32,6 +32,8 @@ public:
   /// An address of this machine that is no loopback, which the server listens on too.
   [[nodiscard]] const std::optional<std::string>& outerAddress() const { return outer_; }
   [[nodiscard]] int port() const { return port_; }
+  /// Whether it takes encrypted connections, with a certificate of its own; at first it does not.
+  void useTls(bool yes);
   /// Adds lines to the service file.
   void addService(const std::string& lines);
 

@@ -2,6 +2,8 @@
 #include "tests/archive/archive_folder.h"
 #include "tests/archive/server.h"
 
+#include "app/archive/database.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -75,13 +77,59 @@ TEST_F(Shared, WithoutTlsNothingIsSentOffThisMachine) {
 
 TEST_F(Shared, WhatIsWrongWithAServiceIsSaid) {
   server_->addService(
-      "[silent]\nhost=127.0.0.1\nport=1\ndbname=season\nuser=season_keeper\n"
-      "[told]\nhost=127.0.0.1\npassword=x\n" +
+      "[silent]\nhost=127.0.0.1\nport=1\ndbname=season\nuser=season_keeper\n" +
       fmt::format("[stranger]\nhost=127.0.0.1\nport={}\ndbname=season\nuser=x\n", server_->port()));
   EXPECT_THAT(whyNot("silent"), HasSubstr("The archive service:silent cannot be opened"));
-  EXPECT_THAT(whyNot("told"), HasSubstr("holds a password"));
   EXPECT_THAT(whyNot("stranger"), HasSubstr("authentication failed"));
   EXPECT_THAT(whyNot("none"), HasSubstr("There is no service “none”"));
+}
+
+TEST_F(Shared, APasswordComesFromPostgresFilesAlone) {
+  const Archive archive = folder_.openArchive();
+  const std::string there =
+      fmt::format("host=127.0.0.1\nport={}\ndbname=season\nuser=season_keeper\n", server_->port());
+  server_->addService("[told]\n" + there + "password=quay lantern\n[mistaken]\n" + there +
+                      "password=lantern\n[untold]\n" + there);
+  const std::string passwords = getenv("PGPASSFILE");
+  EXPECT_EQ(whyNot("untold"), "") << "by the password file";
+  setenv("PGPASSWORD", "wrong", 1);
+  setenv("PGUSER", "nobody", 1);
+  EXPECT_EQ(whyNot("untold"), "") << "neither the user nor the password of the environment";
+  setenv("PGPASSFILE", "/nonexistent", 1);
+  EXPECT_EQ(whyNot("told"), "") << "by the service file";
+  setenv("PGPASSWORD", "quay lantern", 1);
+  EXPECT_THAT(whyNot("untold"), HasSubstr("no password supplied"));
+  EXPECT_THAT(whyNot("mistaken"), HasSubstr("authentication failed"));
+  unsetenv("PGPASSWORD");
+  unsetenv("PGUSER");
+  setenv("PGPASSFILE", passwords.c_str(), 1);
+}
+
+TEST_F(Shared, IsReachedByTls) {
+  const Archive archive = folder_.openArchive();
+  server_->addService(fmt::format("[sealed]\nhost=127.0.0.1\nport={}\ndbname=season\n"
+                                  "user=season_keeper\nsslmode=require\n",
+                                  server_->port()));
+  EXPECT_THAT(whyNot("sealed"), HasSubstr("server does not support SSL"));
+  server_->useTls(true);
+  EXPECT_EQ(whyNot("sealed"), "");
+  {
+    Database database({true, "sealed"}, Access::read);
+    EXPECT_TRUE(
+        database.value(QStringLiteral("SELECT ssl FROM pg_stat_ssl WHERE pid = pg_backend_pid()"))
+            .toBool());
+  }
+  if (server_->outerAddress()) {
+    // Off this machine it is asked for, whatever the service says.
+    server_->addService(fmt::format("[far]\nhost={}\nport={}\ndbname=season\n"
+                                    "user=season_keeper\nsslmode=disable\n",
+                                    *server_->outerAddress(), server_->port()));
+    Database database({true, "far"}, Access::read);
+    EXPECT_TRUE(
+        database.value(QStringLiteral("SELECT ssl FROM pg_stat_ssl WHERE pid = pg_backend_pid()"))
+            .toBool());
+  }
+  server_->useTls(false);
 }
 
 } // namespace

@@ -323,5 +323,28 @@ TEST(ArchivePlaces, AnArchiveThatIsNoneIsRefusedBySentence) {
   EXPECT_FALSE(Archive::openOrCreate({false, (folder / "no/such/folder/a").string()}));
 }
 
+TEST_P(TakingIn, TheLaterPathIsTheNewerVersionHoweverSlowTheFirstFile) {
+  const Archive archive = folder_.openArchive();
+  const fs::path slow = folder_.writeLog("cards/a.resuslog", idOf(1), 60);
+  folder_.writeLog("cards/b.resuslog", idOf(1), 70);
+  {
+    std::ofstream more(slow, std::ios::app);
+    for (int i = 0; i < 60'000; ++i) {
+      more << R"({"t":)" << 200 + i / 2 << (i % 2 == 0 ? "" : ".5") << R"(,"type":"compression"})"
+           << "\n";
+    }
+  }
+  TakeInOrder order;
+  order.sources = {folder_ / "cards"};
+  order.threads = 2;
+  const auto report = takeIn(archive, order);
+  ASSERT_TRUE(report) << report.error().sentence;
+  EXPECT_EQ(report->changedFiles, std::vector<fs::path>{folder_ / "cards/b.resuslog"});
+  const Season season = archive.season().value();
+  ASSERT_EQ(season.records.size(), 1U);
+  EXPECT_EQ(season.records[0].file, "b.resuslog");
+  EXPECT_EQ(season.records[0].version, 2);
+}
+
 } // namespace
 } // namespace afterbeat::archive

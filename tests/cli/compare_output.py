@@ -9,6 +9,7 @@ import csv
 import io
 import json
 import pathlib
+import shutil
 import subprocess
 import sys
 import tempfile
@@ -65,6 +66,21 @@ with tempfile.TemporaryDirectory() as folder:
                               key == name and key.endswith(("_s", "_mm", "_j")))
                 value = None if row[column] == "" else float(row[column])
                 assert value == figure["value"], (name, row[column], figure)
+
+    # A record whose file was gone when figures with other settings were wanted.
+    gone = pathlib.Path(folder, "gone.resuslog")
+    shutil.copy(samples[0], gone)
+    archive = folder + "/archive"
+    for words in ([samples[1], str(gone)], ["--pause-threshold", "5"]):
+        subprocess.run([program, "take-in", "--archive", archive, *words], capture_output=True)
+        gone.unlink(missing_ok=True)
+    run = subprocess.run([program, "compare", "--archive", archive, "--pause-threshold", "5", "--json"],
+                         capture_output=True)
+    without = json.loads(run.stdout)
+    assert without["without_figures"] == 1, run.stderr
+    for error in validator.iter_errors(without):
+        faults += 1
+        print(f"without figures: {error.json_path}: {error.message}")
 
 # The schema would notice.
 for break_it in (lambda o: o["records"][0]["figures"]["longest_pause"].update(status="fine"),

@@ -4,6 +4,7 @@
 #include <sstream>
 
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
 
 namespace afterbeat::test {
 namespace {
@@ -59,6 +60,48 @@ TEST_F(TakeInCli, ListsWhatMovedUnderAnotherThreshold) {
   EXPECT_NE(ran.out.find("  a.resuslog  hands_off_fraction: 0.2321 -> "), std::string::npos)
       << ran.out;
   EXPECT_EQ(ran.out.find("collapse_to"), std::string::npos) << ran.out;
+}
+
+TEST_F(TakeInCli, WhatHasNoFiguresIsNamedAndInNothingElse) {
+  folder_.write("a.resuslog", sample("boathouse.resuslog"));
+  folder_.write("b.resuslog", sample("ferry-terminal.resuslog"));
+  EXPECT_EQ(takeIn({"a.resuslog", "b.resuslog"}).exit, 0);
+  std::filesystem::remove(folder_.path() / "b.resuslog");
+  EXPECT_EQ(takeIn({"--pause-threshold", "5"}).exit, 1);
+  const std::vector<std::string> asked{"compare", "--archive", "season", "--pause-threshold", "5"};
+  const auto compare = [&](const std::vector<std::string>& more) {
+    auto words = asked;
+    words.insert(words.end(), more.begin(), more.end());
+    return folder_.cli(words).out;
+  };
+  const std::string text = compare({});
+  EXPECT_NE(text.find("\nNo figures under these settings: 1\n  b.resuslog\n"), std::string::npos)
+      << text;
+  EXPECT_NE(text.find("RESCUES: 1 "), std::string::npos) << text;
+  EXPECT_EQ(text.find("Nothing in the record shows compressions"), std::string::npos) << text;
+  EXPECT_EQ(text.find("b.resuslog"), text.rfind("b.resuslog")) << text;
+
+  const auto json = nlohmann::json::parse(compare({"--json"}));
+  EXPECT_EQ(json["without_figures"], 1);
+  ASSERT_EQ(json["kinds"].size(), 1U);
+  EXPECT_EQ(json["kinds"][0]["records"], 1);
+  ASSERT_EQ(json["records"].size(), 2U);
+  for (const auto& record : json["records"]) {
+    const bool gone = record["file"] == "b.resuslog";
+    EXPECT_EQ(record["figures"].is_null(), gone) << record;
+    EXPECT_EQ(record["evidence"].is_null(), gone) << record;
+  }
+  for (const auto& figure : json["kinds"][0]["figures"]) {
+    EXPECT_EQ(figure["records"].get<int>() + figure["not_recorded"].get<int>() +
+                  figure["not_applicable"].get<int>(),
+              1)
+        << figure;
+  }
+  const std::string csv = compare({"--csv"});
+  EXPECT_NE(csv.find(",no_figures,"), std::string::npos) << csv;
+  EXPECT_EQ(compare({"--page", "page.html"}), "");
+  EXPECT_NE(folder_.read("page.html").find("Records without figures under these settings"),
+            std::string::npos);
 }
 
 TEST_F(TakeInCli, SaysWhyThereIsNoArchive) {

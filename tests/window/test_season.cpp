@@ -332,6 +332,38 @@ TEST_F(SeasonTest, TheReportIsWrittenForPaperForABrowserAndAsATable) {
   EXPECT_TRUE(writeReport(order, folder_.filePath("r.odt")).contains(".pdf, .html or .csv"));
 }
 
+TEST_F(SeasonTest, WhatHasNoFiguresIsCountedAndNotTakenForWithoutEvidence) {
+  writeSeason(6);
+  QTemporaryDir elsewhere;
+  const auto place = archive::ArchivePlace::from(elsewhere.filePath("season.sqlite").toStdString());
+  ASSERT_TRUE(place);
+  desk_.takeIn(*place, {folder_.path()});
+  settled();
+  EXPECT_FALSE(compare_->filter()->sentence().contains("No figures under"));
+  // A file is gone before the figures of other settings are computed.
+  const auto gone = desk_.source()->file(0);
+  ASSERT_TRUE(gone && QFile::remove(*gone));
+  FigureSettings other = window_.session().settings();
+  other.pauseThreshold = Duration{3'000'000};
+  const auto kept = archive::Archive::open(*place);
+  ASSERT_TRUE(kept && kept->use({other, DeriveMode::automatic}));
+  desk_.takeIn(*place, {folder_.path()});
+  settled();
+  window_.session().setSettings(other);
+  settled();
+  ASSERT_TRUE(desk_.source()->asAsked());
+  EXPECT_TRUE(compare_->filter()->sentence().contains("No figures under these settings: 1."))
+      << compare_->filter()->sentence().toStdString();
+  const auto& records = desk_.source()->season().records;
+  ASSERT_EQ(std::count_if(records.begin(), records.end(),
+                          [](const RecordFacts& one) { return !one.hasFigures; }),
+            1);
+  for (const RecordFacts& one : records) {
+    EXPECT_EQ(factWords(Fact::longestPauseCause, one) == "no figures", !one.hasFigures);
+    EXPECT_EQ(factWords(Fact::hadShock, one) == "no figures", !one.hasFigures);
+  }
+}
+
 TEST_F(SeasonTest, FiguresOfOtherSettingsThanTheWindowsAreNamed) {
   writeSeason(6);
   QTemporaryDir elsewhere;

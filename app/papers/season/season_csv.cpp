@@ -45,7 +45,8 @@ std::string facts(const RecordFacts& record) {
   return fmt::format("{},{},{},{},{},{},{},{},{},{},{},{}", csvCell(record.id),
                      csvCell(record.file), isoDay(record), kindName(record.kind),
                      csvCell(record.site), csvCell(record.team), csvCell(record.device),
-                     name(record.evidence), record.hadShock ? yesNo(*record.hadShock) : "",
+                     record.hasFigures ? name(record.evidence) : "",
+                     record.hadShock ? yesNo(*record.hadShock) : "",
                      record.longestPauseCause ? name(*record.longestPauseCause) : "",
                      yesNo(record.synthetic), record.version);
 }
@@ -88,7 +89,8 @@ void writeCsv(const Season& season, const Chosen& chosen,
     for (const FigureColumn* column : columns) {
       const FigureCell& cell = (*column)[place];
       text += cell.ok() ? fmt::format(",{},{}", cell.value, name(cell.status))
-                        : fmt::format(",,{}", name(cell.status));
+                        : fmt::format(",,{}", season.records[place].hasFigures ? name(cell.status)
+                                                                               : "no_figures");
     }
     line(text + "\r\n");
   }

@@ -115,6 +115,13 @@ private:
                                "Sources that could not be read and are in no figure: %1."))
                            .arg(static_cast<qulonglong>(settings_.notRead));
     }
+    if (const std::size_t without = withoutFigures(season_, chosen); without > 0) {
+      report_.about
+          << say(QT_TRANSLATE_NOOP(
+                     "Papers",
+                     "Records without figures under these settings, in nothing here: %1."))
+                 .arg(static_cast<qulonglong>(without));
+    }
     if (settings_.withoutIdentity) {
       report_.about << say(QT_TRANSLATE_NOOP(
           "Papers",

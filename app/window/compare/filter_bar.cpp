@@ -311,6 +311,9 @@ QString FilterBar::sentence() const {
     parts << tr("Nothing recorded of what they are sorted by, and therefore last: %1.")
                  .arg(number(without));
   }
+  if (const std::size_t without = desk_.arranged().withoutFigures; without > 0) {
+    parts << tr("No figures under these settings: %1.").arg(number(without));
+  }
   if (const std::size_t broken = desk_.source()->refused().size(); broken > 0) {
     parts << tr("Files that could not be read and are not among them: %1.").arg(number(broken));
   }

@@ -3,6 +3,7 @@
 #include "app/window/compare/archive_words.h"
 #include "app/window/look/figure_words.h"
 #include "app/window/session/session.h"
+#include "core/compare/kinds.h"
 
 #include <QCoreApplication>
 
@@ -12,9 +13,10 @@ namespace afterbeat::window {
 
 namespace {
 
+/// What was not computed is counted by itself.
 bool hasValue(const Season& season, std::uint32_t place, const Order& order) {
   if (const auto* id = std::get_if<MeasureId>(&order.by)) {
-    return season.column(*id)[place].ok();
+    return season.column(*id)[place].ok() || !season.records[place].hasFigures;
   }
   const RecordFacts& facts = season.records[place];
   switch (std::get<Fact>(order.by)) {
@@ -31,9 +33,9 @@ bool hasValue(const Season& season, std::uint32_t place, const Order& order) {
   case Fact::kind:
     return facts.kind.has_value();
   case Fact::hadShock:
-    return facts.hadShock.has_value();
+    return facts.hadShock || !facts.hasFigures;
   case Fact::longestPauseCause:
-    return facts.longestPauseCause.has_value();
+    return facts.longestPauseCause || !facts.hasFigures;
   case Fact::file:
   case Fact::evidence:
   case Fact::version:
@@ -56,6 +58,7 @@ Arranged arrangeNow(const SharedSource& source, const Filter& filter, const Orde
     }
     all.chosen = matching(season, filter, words);
     sortBy(season, all.chosen, order);
+    all.withoutFigures = withoutFigures(season, all.chosen);
     all.withoutValue = static_cast<std::size_t>(
         std::count_if(all.chosen.begin(), all.chosen.end(),
                       [&](std::uint32_t place) { return !hasValue(season, place, order); }));

@@ -22,6 +22,8 @@ struct Arranged {
   std::map<MeasureId, const FigureColumn*> columns;
   /// Of the chosen ones, how many have no value of what they are sorted by: they stand last.
   std::size_t withoutValue = 0;
+  /// Of the chosen, those that have no figures under the settings in use.
+  std::size_t withoutFigures = 0;
   /// Not 0: these are the latest records alone, of so many that are still being read.
   std::size_t latestOf = 0;
   /// Not empty: the archive could not be read any more, and nothing is chosen.

@@ -103,17 +103,20 @@ QString factWords(Fact fact, const RecordFacts& facts) {
   case Fact::kind:
     return kindMarks(facts.kind, facts.synthetic);
   case Fact::evidence:
-    return QString::fromUtf8(name(facts.evidence).data());
+    return !facts.hasFigures ? SeasonTableModel::tr("no figures")
+                             : QString::fromUtf8(name(facts.evidence).data());
   case Fact::hadShock:
-    return !facts.hadShock   ? SeasonTableModel::tr("not recorded")
+    return !facts.hasFigures ? SeasonTableModel::tr("no figures")
+           : !facts.hadShock ? SeasonTableModel::tr("not recorded")
            : *facts.hadShock ? SeasonTableModel::tr("yes")
                              : SeasonTableModel::tr("no");
   case Fact::longestPauseCause:
     if (facts.longestPauseCause) {
       return causeName(*facts.longestPauseCause);
     }
-    return facts.evidence == Evidence::none ? SeasonTableModel::tr("not recorded")
-                                            : SeasonTableModel::tr("no pause");
+    return !facts.hasFigures                  ? SeasonTableModel::tr("no figures")
+           : facts.evidence == Evidence::none ? SeasonTableModel::tr("not recorded")
+                                              : SeasonTableModel::tr("no pause");
   case Fact::version:
     return QString::number(facts.version);
   }
@@ -204,6 +207,9 @@ QString SeasonTableModel::text(const Column& column, std::uint32_t place) const 
   }
   if (const auto* fact = std::get_if<Fact>(&*column.what)) {
     return factWords(*fact, shown_.source->season().records[place]);
+  }
+  if (!shown_.source->season().records[place].hasFigures) {
+    return tr("no figures");
   }
   const MeasureId id = std::get<MeasureId>(*column.what);
   const auto cells = shown_.columns.find(id);

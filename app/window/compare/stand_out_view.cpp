@@ -84,7 +84,7 @@ StandOutView::StandOutView(SeasonDesk& desk, QWidget* parent)
 StandOutView::Found StandOutView::find(const SharedSource& source, const Chosen& chosen) {
   const Profile& profile = source->settings().profile;
   Found found;
-  found.of = chosen.size();
+  found.of = chosen.size() - withoutFigures(source->season(), chosen);
   try {
     const auto all = worthALook(source->season(), chosen, profile);
     found.all = all.size();

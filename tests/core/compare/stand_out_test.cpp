@@ -48,6 +48,20 @@ TEST(StandOut, EachRule) {
             "Pause of 40.0 s for which no reason is recorded.");
 }
 
+TEST(StandOut, WhatHasNoFiguresIsInNoFigureAndCounted) {
+  ToldSeason told;
+  told.rescue("pier", day(1, 1), {{longestPause, 9}});
+  RecordFacts& gone = told.rescue("pier", day(1, 2), {});
+  gone.evidence = Evidence::none;
+  gone.hasFigures = false;
+  EXPECT_TRUE(found(told).empty());
+  const Season season = told.season();
+  EXPECT_EQ(kindsOf(season, told.all()),
+            (std::vector<KindCount>{{StatedKind(RecordKind::rescue), 1}}));
+  EXPECT_EQ(ofKind(season, told.all(), RecordKind::rescue), Chosen{0});
+  EXPECT_EQ(withoutFigures(season, told.all()), 1U);
+}
+
 TEST(StandOut, FarOutOfItsOwnKind) {
   ToldSeason told;
   for (int i = 0; i < 20; ++i) {
