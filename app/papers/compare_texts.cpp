@@ -83,14 +83,6 @@ namespace {
     QT_TRANSLATE_NOOP("Papers", "Two of three points beyond two deviations on one side"),
     QT_TRANSLATE_NOOP("Papers", "Four of five points beyond one deviation on one side"),
     QT_TRANSLATE_NOOP("Papers", "Eight points in a row on one side of the line"),
-    QT_TRANSLATE_NOOP("Papers", "%1 by site. Each record counts once; the line is the middle one, "
-                                "and the bar how far that may be off by chance."),
-    QT_TRANSLATE_NOOP("Papers", "%1 by team. Each record counts once; the line is the middle one, "
-                                "and the bar how far that may be off by chance."),
-    QT_TRANSLATE_NOOP("Papers", "%1 by quarter. Each record counts once; the line is the middle "
-                                "one, and the bar how far that may be off by chance."),
-    QT_TRANSLATE_NOOP("Papers", "%1. Each record counts once; the line is the middle one, and the "
-                                "bar how far that may be off by chance."),
     QT_TRANSLATE_NOOP("Papers", "Where none is recorded the middle record has %1, all others have "
                                 "%2: more of a difference than chance explains."),
     QT_TRANSLATE_NOOP("Papers", "%1: the middle record has %2, elsewhere it has %3: more of a "
@@ -117,7 +109,7 @@ namespace {
     QT_TRANSLATE_NOOP("Papers", "Of so many points chance alone puts about %1 beyond the limits."),
     QT_TRANSLATE_NOOP("Papers", "No record has a value."),
     QT_TRANSLATE_NOOP("Papers", "Too few records for a middle and its interval: %1."),
-    QT_TRANSLATE_NOOP("Papers", "Middle of %1 records: %2; by chance alone it could be %3 to %4."),
+    QT_TRANSLATE_NOOP("Papers", "Middle of %1 records: %2 (may really be %3 to %4)."),
     QT_TRANSLATE_NOOP("Papers",
                       "Band: middle %1, half of the records between %2 and %3, in a published "
                       "group of rescues (%4). What others measured, not a target."),

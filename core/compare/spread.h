@@ -79,7 +79,7 @@ struct SpreadSettings {
                                                          MeasureId measure, GroupBy by,
                                                          const SpreadSettings& settings = {});
 
-/// One sentence for under the picture: what it shows, and which groups differ clearly.
+/// For under the picture: which groups differ clearly, and what is missing.
 [[nodiscard]] std::vector<Saying> words(const Spread& spread);
 /// Which groups differ clearly in which of these figures, by group; or that none does. `spreads`
 /// are of the same records, grouped alike and asked at once. Empty: nothing could be compared.

@@ -14,28 +14,6 @@ Amount count(std::size_t n) {
   return {static_cast<double>(n), AmountKind::count};
 }
 
-Saying whatIsShown(const Spread& spread) {
-  switch (spread.by) {
-  case GroupBy::site:
-    return {"%1 by site. Each record counts once; the line is the middle one, and the bar how far "
-            "that may be off by chance.",
-            {spread.measure}};
-  case GroupBy::team:
-    return {"%1 by team. Each record counts once; the line is the middle one, and the bar how far "
-            "that may be off by chance.",
-            {spread.measure}};
-  case GroupBy::quarter:
-    return {"%1 by quarter. Each record counts once; the line is the middle one, and the bar how "
-            "far that may be off by chance.",
-            {spread.measure}};
-  case GroupBy::nothing:
-    break;
-  }
-  return {"%1. Each record counts once; the line is the middle one, and the bar how far that may "
-          "be off by chance.",
-          {spread.measure}};
-}
-
 Saying clearDifference(const Spread& spread, const SpreadGroup& group) {
   const AgainstOthers& against = *group.against;
   if (group.name.empty()) {
@@ -53,7 +31,7 @@ Saying clearDifference(const Spread& spread, const SpreadGroup& group) {
 } // namespace
 
 std::vector<Saying> words(const Spread& spread) {
-  std::vector<Saying> all{whatIsShown(spread)};
+  std::vector<Saying> all;
   bool compared = false, few = false;
   std::size_t clear = 0;
   for (const SpreadGroup& group : spread.groups) {
@@ -122,7 +100,7 @@ Saying words(const Spread& spread, const SpreadGroup& group) {
   if (group.tooFew) {
     return {"Too few records for a middle and its interval: %1.", {count(group.points.size())}};
   }
-  return {"Middle of %1 records: %2; by chance alone it could be %3 to %4.",
+  return {"Middle of %1 records: %2 (may really be %3 to %4).",
           {count(group.points.size()), amountOf(spread.measure, group.quartiles->median),
            amountOf(spread.measure, group.interval->low),
            amountOf(spread.measure, group.interval->high)}};

@@ -2907,22 +2907,6 @@
         <translation>Acht Punkte in Folge auf einer Seite der Linie</translation>
     </message>
     <message>
-        <source>%1 by site. Each record counts once; the line is the middle one, and the bar how far that may be off by chance.</source>
-        <translation>%1 nach Ort. Jede Aufzeichnung zählt einmal; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
-    </message>
-    <message>
-        <source>%1 by team. Each record counts once; the line is the middle one, and the bar how far that may be off by chance.</source>
-        <translation>%1 nach Team. Jede Aufzeichnung zählt einmal; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
-    </message>
-    <message>
-        <source>%1 by quarter. Each record counts once; the line is the middle one, and the bar how far that may be off by chance.</source>
-        <translation>%1 nach Quartal. Jede Aufzeichnung zählt einmal; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
-    </message>
-    <message>
-        <source>%1. Each record counts once; the line is the middle one, and the bar how far that may be off by chance.</source>
-        <translation>%1. Jede Aufzeichnung zählt einmal; die Linie ist die mittlere, der Balken zeigt, wie weit diese durch Zufall danebenliegen kann.</translation>
-    </message>
-    <message>
         <source>Where none is recorded the middle record has %1, all others have %2: more of a difference than chance explains.</source>
         <translation>Wo nichts angegeben ist, hat die mittlere Aufzeichnung %1, alle anderen haben %2: ein größerer Unterschied, als der Zufall erklärt.</translation>
     </message>
@@ -2941,10 +2925,6 @@
     <message>
         <source>Too few records for a middle and its interval: %1.</source>
         <translation>Zu wenige Aufzeichnungen für eine Mitte mit Intervall: %1.</translation>
-    </message>
-    <message>
-        <source>Middle of %1 records: %2; by chance alone it could be %3 to %4.</source>
-        <translation>Mitte von %1 Aufzeichnungen: %2; durch Zufall allein könnte sie bei %3 bis %4 liegen.</translation>
     </message>
     <message>
         <source>Band: middle %1, half of the records between %2 and %3, in a published group of rescues (%4). What others measured, not a target.</source>
@@ -3635,6 +3615,10 @@
     <message>
         <source>Records without figures under these settings, in nothing here: %1.</source>
         <translation>Aufzeichnungen ohne Kennzahlen mit diesen Einstellungen, in nichts hiervon enthalten: %1.</translation>
+    </message>
+    <message>
+        <source>Middle of %1 records: %2 (may really be %3 to %4).</source>
+        <translation>Mitte von %1 Aufzeichnungen: %2 (kann wirklich %3 bis %4 sein).</translation>
     </message>
 </context>
 <context>

@@ -106,11 +106,8 @@ QStringList answerWithoutComparison(const Spread& spread, const Words& words) {
 /// First the answer, then what is missing, then how to read it; lines are explained by the key,
 /// which is there only where they are drawn.
 void addSentences(const Spread& spread, Chart& chart) {
-  std::vector<Saying> sayings = afterbeat::words(spread);
-  std::erase_if(sayings, [](const Saying& saying) {
-    return saying.english.find("Each record counts once; the line is") != std::string_view::npos;
-  });
-  chart.sentences << answerWithoutComparison(spread, chart.words) << sentences(sayings, chart.words)
+  chart.sentences << answerWithoutComparison(spread, chart.words)
+                  << sentences(afterbeat::words(spread), chart.words)
                   << chart.words(QT_TRANSLATE_NOOP("Papers", "Each record counts once."));
   addBeside(spread, chart);
 }
