@@ -5,6 +5,7 @@
 #include "app/window/compare/filter_bar.h"
 #include "tests/window/season_fixture.h"
 
+#include <QHeaderView>
 #include <QPushButton>
 
 namespace afterbeat::window {
@@ -35,6 +36,24 @@ TEST_F(SeasonBesideTest, WithNothingLaidTheTabSaysHowAndLaysTheTwoLatest) {
   ASSERT_EQ(records.size(), 2U);
   EXPECT_EQ(records[0].record->header.kind, records[1].record->header.kind);
   EXPECT_EQ(records[0].record->header.site, records[1].record->header.site);
+}
+
+TEST_F(SeasonBesideTest, AllColumnsOfTheRecordsAreInViewAt1280) {
+  writeSeason(20);
+  window_.resize(1280, 720);
+  takeIn();
+  const SeasonTable* table = compare_->table();
+  EXPECT_LE(table->horizontalHeader()->length(), table->viewport()->width());
+  const QAbstractItemModel& model = *table->model();
+  const int cause = model.columnCount() - 2;
+  const QString shown = model.index(0, cause).data().toString();
+  EXPECT_TRUE(shown.startsWith(QChar(0x2003))) << shown.toStdString();
+  const QString whole = model.index(0, cause).data(Qt::ToolTipRole).toString();
+  EXPECT_TRUE(whole.startsWith("Longest pause was: ")) << whole.toStdString();
+  EXPECT_TRUE(model.index(0, 1)
+                  .data(Qt::AccessibleTextRole)
+                  .toString()
+                  .startsWith("Small picture of the rows"));
 }
 
 TEST(TwoLatest, AreOfOneKindAndSite) {
