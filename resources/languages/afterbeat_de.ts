@@ -5544,6 +5544,21 @@
     </message>
 </context>
 <context>
+    <name>afterbeat::window::BesideEmpty</name>
+    <message>
+        <source>Nothing lies side by side yet</source>
+        <translation>Noch liegt nichts nebeneinander</translation>
+    </message>
+    <message>
+        <source>In Records, mark two to eight lines (Ctrl or Shift and a click, or Shift and the arrows), then press Shift+C.</source>
+        <translation>Unter „Aufzeichnungen“ zwei bis acht Zeilen markieren (Strg oder Umschalt und ein Klick, oder Umschalt und die Pfeile), dann Umschalt+C drücken.</translation>
+    </message>
+    <message>
+        <source>Lay the two latest of the same kind and site side by side</source>
+        <translation>Die zwei neuesten derselben Art und desselben Orts nebeneinanderlegen</translation>
+    </message>
+</context>
+<context>
     <name>afterbeat::window::BesideLegend</name>
     <message>
         <source>What the shapes mean</source>
@@ -5891,6 +5906,14 @@
     <message>
         <source>Eight records at most stand side by side, and %1 are marked.</source>
         <translation>Höchstens acht Aufzeichnungen stehen nebeneinander, markiert sind %1.</translation>
+    </message>
+    <message>
+        <source>No two records here have the same kind and site, a known day and their files at hand. Mark two in Records instead.</source>
+        <translation>Keine zwei Aufzeichnungen hier haben dieselbe Art, denselben Ort, einen bekannten Tag und ihre Dateien zur Hand. Stattdessen zwei unter „Aufzeichnungen“ markieren.</translation>
+    </message>
+    <message>
+        <source>nothing side by side yet</source>
+        <translation>noch nichts nebeneinander</translation>
     </message>
 </context>
 <context>
@@ -6309,6 +6332,14 @@
     <message>
         <source>No figures under these settings: %1.</source>
         <translation>Ohne Kennzahlen mit diesen Einstellungen: %1.</translation>
+    </message>
+    <message>
+        <source>To compare some: mark two to eight, then Shift+C.</source>
+        <translation>Zum Vergleichen: zwei bis acht markieren, dann Umschalt+C.</translation>
+    </message>
+    <message>
+        <source>Marked: %1. Shift+C lays them side by side.</source>
+        <translation>Markiert: %1. Umschalt+C legt sie nebeneinander.</translation>
     </message>
 </context>
 <context>
@@ -7721,6 +7752,14 @@
         <source>Records</source>
         <translation>Aufzeichnungen</translation>
     </message>
+    <message>
+        <source>There is no record here yet. Take recordings into an archive (Shift+I), or look through another folder (Shift+F).</source>
+        <translation>Hier ist noch keine Aufzeichnung. Aufzeichnungen in ein Archiv aufnehmen (Umschalt+I) oder einen anderen Ordner durchsehen (Umschalt+F).</translation>
+    </message>
+    <message>
+        <source>No record fits the filter. Shift+U shows all of them again.</source>
+        <translation>Keine Aufzeichnung passt zum Filter. Umschalt+U zeigt wieder alle.</translation>
+    </message>
 </context>
 <context>
     <name>afterbeat::window::SeasonTableModel</name>
@@ -7789,10 +7828,6 @@
         <translation>Zeilen</translation>
     </message>
     <message>
-        <source>rows</source>
-        <translation>Zeilen</translation>
-    </message>
-    <message>
         <source>Sort by this</source>
         <translation>Danach sortieren</translation>
     </message>
@@ -7801,8 +7836,51 @@
         <translation>Ort</translation>
     </message>
     <message>
-        <source>A quarter of an hour from edge to edge</source>
-        <translation>Eine Viertelstunde von Rand zu Rand</translation>
+        <source>shock</source>
+        <comment>cause of the longest pause</comment>
+        <translation>Schock</translation>
+    </message>
+    <message>
+        <source>analysis</source>
+        <comment>cause of the longest pause</comment>
+        <translation>Analyse</translation>
+    </message>
+    <message>
+        <source>at the begin</source>
+        <comment>cause of the longest pause</comment>
+        <translation>am Anfang</translation>
+    </message>
+    <message>
+        <source>at the end</source>
+        <comment>cause of the longest pause</comment>
+        <translation>am Ende</translation>
+    </message>
+    <message>
+        <source>breaths</source>
+        <comment>cause of the longest pause</comment>
+        <translation>Beatmungen</translation>
+    </message>
+    <message>
+        <source>long breaths</source>
+        <comment>cause of the longest pause</comment>
+        <translation>lange Beatmungen</translation>
+    </message>
+    <message>
+        <source>no reason</source>
+        <comment>cause of the longest pause</comment>
+        <translation>kein Grund</translation>
+    </message>
+    <message>
+        <source>Small picture of the rows: %1</source>
+        <translation>Kleines Bild der Zeilen: %1</translation>
+    </message>
+    <message>
+        <source>Small picture of the rows</source>
+        <translation>Kleines Bild der Zeilen</translation>
+    </message>
+    <message>
+        <source>Small picture of each record, a quarter of an hour from edge to edge: hands on in colour, pauses as gaps, shocks as flags, circulation that returned as a line</source>
+        <translation>Kleines Bild jeder Aufzeichnung, eine Viertelstunde von Rand zu Rand: Hände am Brustkorb in Farbe, Pausen als Lücken, Schocks als Fahnen, zurückgekehrter Kreislauf als Linie</translation>
     </message>
     <message>
         <source>no figures</source>

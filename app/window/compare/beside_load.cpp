@@ -7,6 +7,7 @@
 #include <QFileInfo>
 
 #include <algorithm>
+#include <map>
 
 namespace afterbeat::window {
 
@@ -74,6 +75,31 @@ Beside readBeside(const QStringList& paths, const FigureSettings& settings, Besi
   }
   sortByBegin(beside.records);
   return beside;
+}
+
+std::vector<std::uint32_t> twoLatest(const Season& season) {
+  using Kin = std::pair<std::optional<RecordKind>, std::string>;
+  // The latest two of each kind and site, the later one first.
+  std::map<Kin, std::vector<std::uint32_t>> latest;
+  const auto& records = season.records;
+  const auto later = [&](std::uint32_t a, std::uint32_t b) {
+    return records[a].day != records[b].day ? records[a].day > records[b].day : a > b;
+  };
+  for (std::uint32_t place = 0; place < records.size(); ++place) {
+    if (records[place].day) {
+      auto& two = latest[{records[place].kind, records[place].site}];
+      two.insert(std::upper_bound(two.begin(), two.end(), place, later), place);
+      two.resize(std::min<std::size_t>(two.size(), 2));
+    }
+  }
+  std::vector<std::uint32_t> best;
+  for (const auto& [kin, two] : latest) {
+    if (two.size() == 2 && (best.empty() || later(two[0], best[0]))) {
+      best = two;
+    }
+  }
+  std::reverse(best.begin(), best.end());
+  return best;
 }
 
 Beside computeBeside(Beside beside, const FigureSettings& settings) {

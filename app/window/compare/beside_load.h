@@ -3,6 +3,7 @@
 
 #include "app/papers/rows.h"
 #include "core/compare/moments.h"
+#include "core/compare/season.h"
 #include "core/measures/figures.h"
 
 #include <QString>
@@ -49,6 +50,10 @@ struct BesideWatch {
 /// Reads all files, a file's other records included.
 [[nodiscard]] Beside readBeside(const QStringList& paths, const FigureSettings& settings,
                                 BesideWatch& watch);
+
+/// The latest record that has an earlier one of its kind and site, with that one first; of files
+/// without a stated kind or site those without one are alike. Empty: there is no such pair.
+[[nodiscard]] std::vector<std::uint32_t> twoLatest(const Season& season);
 
 /// Figures and rows once more, for other settings.
 [[nodiscard]] Beside computeBeside(Beside beside, const FigureSettings& settings);

@@ -5,6 +5,7 @@
 #include "app/window/compare/beside_name.h"
 #include "app/window/compare/beside_table.h"
 #include "app/window/compare/beside_words.h"
+#include "app/window/compare/compare_pages.h"
 #include "app/window/look/look.h"
 #include "app/window/session/session.h"
 
@@ -17,6 +18,7 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QSignalBlocker>
@@ -51,7 +53,8 @@ BesideView::BesideView(Session& session, QWidget* parent)
     : QWidget(parent), session_(session), names_(new QGridLayout), most_(sentenceLabel(this)),
       better_(sentenceLabel(this)), notes_(sentenceLabel(this)), alignment_(new QComboBox(this)),
       rowLength_(new QComboBox(this)), canvas_(new BesideCanvas), legend_(new BesideLegend(this)),
-      scroll_(new QScrollArea(this)), model_(new BesideTable(this)), table_(new QTableView(this)),
+      empty_(new BesideEmpty(this)), filled_(new QWidget(this)), scroll_(new QScrollArea(this)),
+      model_(new BesideTable(this)), table_(new QTableView(this)),
       parts_(new QSplitter(Qt::Vertical, this)) {
   alignment_->setAccessibleName(tr("Moment at which the records are aligned"));
   rowLength_->setAccessibleName(tr("Length of a row"));
@@ -101,11 +104,17 @@ BesideView::BesideView(Session& session, QWidget* parent)
   head->addWidget(better_);
   head->addWidget(notes_);
   head->addLayout(choices);
+  auto* down = new QVBoxLayout(filled_);
+  down->setContentsMargins(0, 0, 0, 0);
+  down->setSpacing(0);
+  down->addLayout(head);
+  down->addWidget(parts_, 1);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  layout->setSpacing(0);
-  layout->addLayout(head);
-  layout->addWidget(parts_, 1);
+  layout->addWidget(empty_, 1);
+  layout->addWidget(filled_, 1);
+  filled_->hide();
+  connect(empty_, &BesideEmpty::latestWanted, this, &BesideView::latestWanted);
   setTabOrder(alignment_, rowLength_);
   setTabOrder(rowLength_, canvas_);
   setTabOrder(canvas_, table_);
@@ -136,7 +145,8 @@ BesideView::BesideView(Session& session, QWidget* parent)
 }
 
 void BesideView::focusInEvent(QFocusEvent* event) {
-  canvas_->setFocus(event->reason());
+  QWidget* first = beside_.records.empty() ? static_cast<QWidget*>(empty_->latest()) : canvas_;
+  first->setFocus(event->reason());
 }
 
 BesideView::~BesideView() {
@@ -199,6 +209,10 @@ void BesideView::finish(const std::shared_ptr<BesideWatch>& watch, Beside beside
 }
 
 void BesideView::compare() {
+  // With every file refused there is something to say all the same.
+  const bool any = !beside_.records.empty() || !beside_.unread.empty();
+  empty_->setVisible(!any);
+  filled_->setVisible(any);
   std::vector<RecordAndFigures> all;
   for (const BesideRecord& one : beside_.records) {
     all.push_back({one.record.get(), one.figures.get()});

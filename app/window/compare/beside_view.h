@@ -18,6 +18,7 @@ class QTableView;
 namespace afterbeat::window {
 
 class BesideCanvas;
+class BesideEmpty;
 class BesideLegend;
 class BesideName;
 class BesideTable;
@@ -40,6 +41,7 @@ public:
   [[nodiscard]] const Beside& beside() const { return beside_; }
   [[nodiscard]] const SideBySide& compared() const { return compared_; }
   [[nodiscard]] BesideCanvas* canvas() const { return canvas_; }
+  [[nodiscard]] BesideEmpty* empty() const { return empty_; }
   [[nodiscard]] BesideLegend* legend() const { return legend_; }
   [[nodiscard]] QTableView* table() const { return table_; }
   [[nodiscard]] QComboBox* alignment() const { return alignment_; }
@@ -55,6 +57,8 @@ signals:
   /// What was read is shown.
   void shown();
   void wanted(const QString& path);
+  /// Nothing lies there, and the two latest of a kind and site are to.
+  void latestWanted();
 
 protected:
   void changeEvent(QEvent* event) override;
@@ -90,6 +94,8 @@ private:
   QComboBox *alignment_, *rowLength_;
   BesideCanvas* canvas_;
   BesideLegend* legend_;
+  BesideEmpty* empty_;
+  QWidget* filled_;
   QScrollArea* scroll_;
   BesideTable* model_;
   QTableView* table_;

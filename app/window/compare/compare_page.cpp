@@ -119,6 +119,10 @@ void ComparePage::buildViews() {
   addView(standOut_, tr("Worth a look"), tr("Show what is worth a &look"), Qt::SHIFT | Qt::Key_F9);
   switch_->addStretch(1);
   connect(table_, &SeasonTable::wanted, this, &ComparePage::openPlace);
+  connect(table_, &SeasonTable::markedChanged, this, &ComparePage::followMarked);
+  connect(beside_, &BesideView::latestWanted, this, [this] {
+    layBeside([](const SeasonSource& source) { return twoLatest(source.season()); });
+  });
   for (ChartView* view : QList<ChartView*>{spread_, overTime_, stages_}) {
     connect(view, &ChartView::wanted, this, &ComparePage::openPlace);
     connect(view, &ChartView::drawn, this, &ComparePage::follow);
@@ -187,7 +191,7 @@ void ComparePage::followSource() {
   if (!open) {
     // What was begun did not come to its end.
     shownKey_.clear();
-    view_ = view_ == beside_ ? view_ : nullptr;
+    view_ = view_ == beside_ && !beside_->beside().records.empty() ? view_ : nullptr;
     follow();
     return;
   }
@@ -255,22 +259,45 @@ bool ComparePage::putMarkedBeside() {
     return false;
   }
   if (places.size() > kMostBeside) {
-    emit failed(tr("Eight records at most stand side by side, and %1 are marked.")
-                    .arg(words().number(static_cast<double>(places.size()))));
+    tooMany_ = tr("Eight records at most stand side by side, and %1 are marked.")
+                   .arg(words().number(static_cast<double>(places.size())));
+    emit failed(tooMany_);
     return true;
   }
+  layBeside([places](const SeasonSource&) { return places; });
+  return true;
+}
+
+void ComparePage::layBeside(std::function<std::vector<std::uint32_t>(const SeasonSource&)> which) {
+  if (!desk_->shown().source) {
+    return;
+  }
   finding_.ask(
-      [source = desk_->shown().source, places] {
+      [source = desk_->shown().source, which = std::move(which)] {
         QStringList paths;
-        for (const std::uint32_t place : places) {
+        for (const std::uint32_t place : which(*source)) {
           if (const auto path = source->file(place)) {
             paths << *path;
           }
         }
         return paths;
       },
-      [this](const QStringList& paths) { openBeside(paths); });
-  return true;
+      [this](const QStringList& paths) {
+        if (paths.size() < 2) {
+          emit failed(tr("No two records here have the same kind and site, a known day and their "
+                         "files at hand. Mark two in Records instead."));
+        } else {
+          openBeside(paths);
+        }
+      });
+}
+
+/// The line near the table says how to compare; what was said of too many marks is over.
+void ComparePage::followMarked() {
+  filter_->setMarked(table_->marked().size());
+  if (!tooMany_.isEmpty()) {
+    emit outdated(std::exchange(tooMany_, {}));
+  }
 }
 
 void ComparePage::openPlace(std::uint32_t place) {
@@ -333,6 +360,9 @@ bool ComparePage::busy() const {
 
 void ComparePage::showView(QWidget* view) {
   view_ = view;
+  if (!tooMany_.isEmpty()) {
+    emit outdated(std::exchange(tooMany_, {}));
+  }
   stack_->setCurrentWidget(view);
   setFocusProxy(view);
   if (isVisible()) {
@@ -343,7 +373,8 @@ void ComparePage::showView(QWidget* view) {
 
 QString ComparePage::factsText() const {
   if (view_ == beside_) {
-    return tr("%1 records side by side").arg(beside_->beside().records.size());
+    const auto count = beside_->beside().records.size();
+    return count == 0 ? tr("nothing side by side yet") : tr("%1 records side by side").arg(count);
   }
   const SharedSource& open = desk_->onlyLatest() ? desk_->shown().source : desk_->source();
   return open && view_ ? open->name() : QString();
@@ -355,8 +386,8 @@ void ComparePage::follow() {
   const bool season = desk_->source() && !desk_->onlyLatest();
   for (qsizetype i = 0; i < views_.size(); ++i) {
     const QWidget* view = viewWidgets_[i];
-    views_[i]->setEnabled(view == beside_ ? laid
-                                          : season || (view == table_ && desk_->onlyLatest()));
+    views_[i]->setEnabled(season || (view == beside_ && laid) ||
+                          ((view == table_ || view == beside_) && desk_->onlyLatest()));
     views_[i]->setChecked(view_ == viewWidgets_[i]);
   }
   facts_->setWhole(factsText());

@@ -6,6 +6,8 @@
 #include <QList>
 #include <QWidget>
 
+#include <functional>
+
 class QAction;
 class QActionGroup;
 class QHBoxLayout;
@@ -25,6 +27,7 @@ class OverTimeView;
 class SaveReport;
 class SeasonDesk;
 class SeasonDrop;
+class SeasonSource;
 class SeasonTable;
 class SeasonWays;
 class Session;
@@ -84,6 +87,8 @@ signals:
   void wanted(const QString& path);
   void said(const QString& sentence);
   void failed(const QString& sentence);
+  /// A sentence that was said holds no longer.
+  void outdated(const QString& sentence);
   /// `remark` is one more sentence about it, or empty.
   void written(const QString& path, const QString& remark);
 
@@ -96,6 +101,8 @@ private:
   void addView(QWidget* view, const QString& name, const QString& text, const QKeySequence& key);
   QWidget* makeHeader(QAction* back);
   void openPlace(std::uint32_t place);
+  void layBeside(std::function<std::vector<std::uint32_t>(const SeasonSource&)> which);
+  void followMarked();
   void followSource();
   void saveChart();
   void copyChart();
@@ -130,6 +137,8 @@ private:
   QList<QWidget*> viewWidgets_;
   /// The view that was chosen last; null: none yet.
   QWidget* view_ = nullptr;
+  /// That too many are marked; empty: it was not said, or holds no longer.
+  QString tooMany_;
   /// Names the season that is shown.
   QString shownKey_;
   /// A table that was not painted yet.

@@ -53,6 +53,17 @@ void CompareEmpty::showEvent(QShowEvent* event) {
   Page::showEvent(event);
 }
 
+BesideEmpty::BesideEmpty(QWidget* parent) : Page(parent), latest_(new QPushButton(this)) {
+  addHeading(tr("Nothing lies side by side yet"));
+  addSentence(tr("In Records, mark two to eight lines (Ctrl or Shift and a click, or Shift and the "
+                 "arrows), then press Shift+C."));
+  latest_->setText(tr("Lay the two latest of the same kind and site side by side"));
+  latest_->setAccessibleName(latest_->text());
+  column_->addWidget(latest_, 0, Qt::AlignLeft);
+  setFocusProxy(latest_);
+  connect(latest_, &QPushButton::clicked, this, &BesideEmpty::latestWanted);
+}
+
 CompareBusy::CompareBusy(QAction* stop, QWidget* parent)
     : Page(parent), bar_(new ProgressLine(this)), tick_(new QTimer(this)) {
   addHeading(tr("Reading"));

@@ -26,6 +26,22 @@ private:
   QList<QPushButton*> recent_;
 };
 
+/// Nothing lies side by side: how to lay something there.
+class BesideEmpty final : public Page {
+  Q_OBJECT
+
+public:
+  explicit BesideEmpty(QWidget* parent = nullptr);
+  [[nodiscard]] QPushButton* latest() const { return latest_; }
+
+signals:
+  /// The two latest of one kind and place are wanted.
+  void latestWanted();
+
+private:
+  QPushButton* latest_;
+};
+
 /// Something is being read.
 class CompareBusy final : public Page {
   Q_OBJECT

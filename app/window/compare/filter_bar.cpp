@@ -275,6 +275,11 @@ void FilterBar::setOrdered(bool ordered) {
   sentence_->setText(sentence());
 }
 
+void FilterBar::setMarked(std::size_t marked) {
+  marked_ = marked;
+  sentence_->setText(sentence());
+}
+
 QString FilterBar::sentence() const {
   const auto number = [](std::size_t count) {
     return window::words().number(static_cast<double>(count));
@@ -321,6 +326,10 @@ QString FilterBar::sentence() const {
     parts << tr("This archive holds no figures with the settings below; these were computed with: "
                 "%1.")
                  .arg(papers::settingsOf(desk_.source()->settings(), window::words()));
+  }
+  if (ordered_ && shown > 1) {
+    parts << (marked_ < 2 ? tr("To compare some: mark two to eight, then Shift+C.")
+                          : tr("Marked: %1. Shift+C lays them side by side.").arg(number(marked_)));
   }
   return parts.join(QLatin1Char(' '));
 }

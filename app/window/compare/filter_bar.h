@@ -29,6 +29,8 @@ public:
   void setOrdered(bool ordered);
   /// Goes to the typing, takes the filter away, turns the order round.
   [[nodiscard]] const QList<QAction*>& actions() const { return actions_; }
+  /// How many lines of the table are marked: said is how to lay them side by side.
+  void setMarked(std::size_t marked);
   /// "312 of 400 records"; what is left out and why; that not all are there yet.
   [[nodiscard]] QString sentence() const;
 
@@ -54,6 +56,7 @@ private:
   QLabel* sentence_;
   QTimer* typing_;
   bool ordered_ = true;
+  std::size_t marked_ = 0;
   QList<QAction*> actions_;
 };
 

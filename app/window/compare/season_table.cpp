@@ -10,12 +10,24 @@
 #include <QStyledItemDelegate>
 
 #include <algorithm>
+#include <cmath>
 
 namespace afterbeat::window {
 
 namespace {
 
-constexpr int kSketchWidth = 150, kWidest = 260, kMeasured = 60;
+constexpr int kSketchWidth = 104, kWidest = 260, kMeasured = 60;
+/// Columns of words give way down to this.
+constexpr int kNarrowest = 84;
+
+QColor between(const QColor& ink, const QColor& ground) {
+  constexpr double kInk = 0.6;
+  const auto mixed = [](int a, int b) {
+    return static_cast<int>(std::lround(a * kInk + b * (1 - kInk)));
+  };
+  return {mixed(ink.red(), ground.red()), mixed(ink.green(), ground.green()),
+          mixed(ink.blue(), ground.blue())};
+}
 
 /// Paints the small picture over the line's ground.
 class SketchDelegate final : public QStyledItemDelegate {
@@ -29,8 +41,11 @@ public:
     if (sketch) {
       Look look = Look::of(option.palette, option.font);
       if (option.state & QStyle::State_Selected) {
-        // On the colour of what is selected the picture keeps a paper of its own.
-        painter->fillRect(option.rect.adjusted(2, 2, -2, -2), look.paper);
+        // In the colours of what is selected: hands on is paler than shocks.
+        const QColor ground = option.palette.color(QPalette::Highlight);
+        look.paper = ground;
+        look.ink = option.palette.color(QPalette::HighlightedText);
+        look.rows.handsOn = look.faintInk = between(look.ink, ground);
       }
       paintSketch(*painter, QRectF(option.rect).adjusted(4, 4, -4, -4), *sketch, look);
     }
@@ -121,7 +136,37 @@ void SeasonTable::lookAgain(const Looked& before) {
 
 void SeasonTable::paintEvent(QPaintEvent* event) {
   QTableView::paintEvent(event);
+  if (const QString text = emptyText(); !text.isEmpty()) {
+    QPainter painter(viewport());
+    painter.setPen(Look::of(palette(), font()).faintInk);
+    painter.drawText(viewport()->rect().adjusted(16, 24, -16, -16),
+                     Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, text);
+  }
   emit painted();
+}
+
+QString SeasonTable::emptyText() const {
+  const Arranged& shown = model_->shown();
+  if (!shown.source || model_->rowCount() > 0 || !shown.trouble.isEmpty()) {
+    return {};
+  }
+  return shown.source->season().records.empty()
+             ? tr("There is no record here yet. Take recordings into an archive (Shift+I), or look "
+                  "through another folder (Shift+F).")
+             : tr("No record fits the filter. Shift+U shows all of them again.");
+}
+
+void SeasonTable::selectionChanged(const QItemSelection& now, const QItemSelection& before) {
+  QTableView::selectionChanged(now, before);
+  emit markedChanged();
+}
+
+void SeasonTable::resizeEvent(QResizeEvent* event) {
+  QTableView::resizeEvent(event);
+  if (fittedTo_ != 0 && viewport()->width() != fittedTo_ && isVisible() &&
+      horizontalHeader()->length() > viewport()->width()) {
+    narrowColumns();
+  }
 }
 
 void SeasonTable::sortByColumn(int column) {
@@ -156,7 +201,25 @@ void SeasonTable::fitColumns() {
     resizeColumnToContents(column);
     setColumnWidth(column, column == model_->sketchColumn()
                                ? kSketchWidth
-                               : std::min(columnWidth(column) + 8, kWidest));
+                               : std::min(columnWidth(column) + 6, kWidest));
+  }
+  narrowColumns();
+}
+
+/// Where not all columns have room, those of words give way, the file first.
+void SeasonTable::narrowColumns() {
+  fittedTo_ = viewport()->width();
+  int over = horizontalHeader()->length() - fittedTo_;
+  for (const Fact fact : {Fact::file, Fact::team, Fact::site}) {
+    for (int column = 0; column < model_->columnCount() && over > 0; ++column) {
+      const auto what = model_->sorts(column);
+      if (what && *what == std::variant<Fact, MeasureId>(fact)) {
+        const int least = std::min(columnWidth(column), kNarrowest);
+        const int narrow = std::max(least, columnWidth(column) - over);
+        over -= columnWidth(column) - narrow;
+        setColumnWidth(column, narrow);
+      }
+    }
   }
 }
 

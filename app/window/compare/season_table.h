@@ -20,10 +20,13 @@ public:
 signals:
   void wanted(std::uint32_t place);
   void painted();
+  void markedChanged();
 
 protected:
   void paintEvent(QPaintEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void selectionChanged(const QItemSelection& now, const QItemSelection& before) override;
   void keyPressEvent(QKeyEvent* event) override;
 
 private:
@@ -35,10 +38,15 @@ private:
   [[nodiscard]] Looked looked() const;
   void lookAgain(const Looked& before);
   void fitColumns();
+  void narrowColumns();
+  /// What to do first where no line is shown.
+  [[nodiscard]] QString emptyText() const;
   void showOrder();
   void sortByColumn(int column);
   SeasonDesk& desk_;
   SeasonTableModel* model_;
+  /// The breadth that the columns were fitted to.
+  int fittedTo_ = 0;
   Looked before_;
 };
 

@@ -24,7 +24,7 @@ constexpr std::size_t kMostSketches = 4096;
 
 /// Broken at the space nearest to its middle, so that a long title makes no wide column.
 QString inTwoLines(QString title) {
-  constexpr qsizetype kShort = 12;
+  constexpr qsizetype kShort = 9;
   const qsizetype middle = title.size() / 2;
   const qsizetype before = title.lastIndexOf(QLatin1Char(' '), middle);
   const qsizetype after = title.indexOf(QLatin1Char(' '), middle);
@@ -44,6 +44,33 @@ bool beginsWith(const Arranged& all, const Arranged& latest) {
                       return latest.source->season().records[one].number ==
                              all.source->season().records[other].number;
                     });
+}
+
+/// Before words that stand right of a number.
+const QString kGap = QStringLiteral("\u2003");
+
+/// As few words as the column's head leaves open; the tooltip has them in full.
+QString shortCause(const RecordFacts& facts) {
+  if (!facts.longestPauseCause) {
+    return factWords(Fact::longestPauseCause, facts);
+  }
+  switch (*facts.longestPauseCause) {
+  case PauseCause::shock:
+    return SeasonTableModel::tr("shock", "cause of the longest pause");
+  case PauseCause::analysis:
+    return SeasonTableModel::tr("analysis", "cause of the longest pause");
+  case PauseCause::beforeFirst:
+    return SeasonTableModel::tr("at the begin", "cause of the longest pause");
+  case PauseCause::afterLast:
+    return SeasonTableModel::tr("at the end", "cause of the longest pause");
+  case PauseCause::breaths:
+    return SeasonTableModel::tr("breaths", "cause of the longest pause");
+  case PauseCause::breathsLong:
+    return SeasonTableModel::tr("long breaths", "cause of the longest pause");
+  case PauseCause::noReasonRecorded:
+    return SeasonTableModel::tr("no reason", "cause of the longest pause");
+  }
+  return {};
 }
 
 QString orNotRecorded(const std::string& text) {
@@ -222,6 +249,9 @@ QVariant SeasonTableModel::data(const QModelIndex& index, int role) const {
   const bool measure = column.what && std::holds_alternative<MeasureId>(*column.what);
   switch (role) {
   case Qt::DisplayRole:
+    if (column.what == std::variant<Fact, MeasureId>(Fact::longestPauseCause)) {
+      return kGap + shortCause(shown_.source->season().records[there]);
+    }
     return text(column, there);
   case Qt::ToolTipRole:
   case Qt::AccessibleTextRole: {
@@ -229,7 +259,8 @@ QVariant SeasonTableModel::data(const QModelIndex& index, int role) const {
       return QStringLiteral("%1: %2").arg(title(column), text(column, there));
     }
     const archive::RowsSketch* rows = sketch(there);
-    return rows ? sketchWords(*rows) : tr("rows");
+    return rows ? tr("Small picture of the rows: %1").arg(sketchWords(*rows))
+                : tr("Small picture of the rows");
   }
   case Qt::TextAlignmentRole:
     return QVariant::fromValue(
@@ -251,7 +282,8 @@ QVariant SeasonTableModel::data(const QModelIndex& index, int role) const {
 
 QString SeasonTableModel::about(const Column& column) {
   if (!column.what) {
-    return tr("A quarter of an hour from edge to edge");
+    return tr("Small picture of each record, a quarter of an hour from edge to edge: hands on in "
+              "colour, pauses as gaps, shocks as flags, circulation that returned as a line");
   }
   const auto* id = std::get_if<MeasureId>(&*column.what);
   return id ? definitionWords(*id) + QLatin1Char('\n') + tr("Sort by this") : tr("Sort by this");
@@ -264,6 +296,9 @@ QVariant SeasonTableModel::headerData(int section, Qt::Orientation orientation, 
   const Column& column = columns_[static_cast<std::size_t>(section)];
   switch (role) {
   case Qt::DisplayRole:
+    if (column.what == std::variant<Fact, MeasureId>(Fact::longestPauseCause)) {
+      return kGap + inTwoLines(title(column)).replace(QLatin1Char('\n'), QLatin1Char('\n') + kGap);
+    }
     return inTwoLines(title(column));
   case Qt::AccessibleTextRole:
     return title(column);

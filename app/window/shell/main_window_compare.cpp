@@ -32,6 +32,11 @@ void MainWindow::buildCompare() {
           [this](const QString& sentence) { notices_->say(sentence, NoticeBar::Kind::done); });
   connect(comparePage_, &ComparePage::failed, notices_,
           [this](const QString& sentence) { notices_->say(sentence, NoticeBar::Kind::problem); });
+  connect(comparePage_, &ComparePage::outdated, notices_, [this](const QString& sentence) {
+    if (notices_->text() == sentence) {
+      notices_->hide();
+    }
+  });
   connect(comparePage_, &ComparePage::written, notices_,
           [this](const QString& path, const QString& remark) {
             notices_->sayWritten(
