@@ -1,6 +1,10 @@
 #include "app/archive/season_rows.h"
 
 #include <algorithm>
+#include <array>
+
+#include <sys/resource.h>
+#include <unistd.h>
 
 namespace afterbeat::archive {
 
@@ -58,6 +62,32 @@ RecordFacts factsFrom(const QSqlQuery& row) {
   facts.settingDiffers = row.value(13).toInt() != 0;
   return facts;
 }
+
+/// What the views of a season ask for, those first that ask for most.
+constexpr std::array kAskedFirst{
+    // Worth a look
+    MeasureId::preShockPauseWorst,
+    MeasureId::longestPause,
+    MeasureId::shocksWithheld,
+    MeasureId::postShockPauseWorst,
+    MeasureId::chestCompressionFraction,
+    MeasureId::compressionRate,
+    MeasureId::compressionDepth,
+    MeasureId::ventilationsPerMinute,
+    MeasureId::adviceToShockWorst,
+    MeasureId::powerOnToElectrodes,
+    MeasureId::powerOnToFirstHandsOn,
+    MeasureId::electrodesToFirstAnalysis,
+    MeasureId::powerOnToFirstShock,
+    MeasureId::callToFirstShock,
+    // Where the time goes
+    MeasureId::callToDeviceArrived,
+    MeasureId::callToFirstHandsOn,
+    MeasureId::electrodesToFirstShock,
+    MeasureId::collapseToFirstShock,
+    MeasureId::collapseToFirstHandsOn,
+    MeasureId::firstHandsOnToFirstShock,
+};
 
 } // namespace
 
@@ -133,6 +163,7 @@ ColumnShelf::ColumnShelf(ArchivePlace place, std::int64_t making,
       numbers.push_back(one.number);
     }
   }
+  ahead_ = !few && !place_.shared;
   sql_ = few ? columnSql(numbers) : columnSql();
   places_.assign(static_cast<std::size_t>(last + 1), -1);
   for (std::size_t i = 0; i < records.size(); ++i) {
@@ -140,31 +171,106 @@ ColumnShelf::ColumnShelf(ArchivePlace place, std::int64_t making,
   }
 }
 
-const FigureColumn& ColumnShelf::column(MeasureId id) {
-  const std::scoped_lock lock(mutex_);
-  auto& column = columns_[id];
-  if (!column) {
-    column = std::make_unique<const FigureColumn>(fetch(id));
+ColumnShelf::~ColumnShelf() {
+  stop_ = true;
+  if (thread_.joinable()) {
+    thread_.join();
   }
-  return *column;
 }
 
-FigureColumn ColumnShelf::fetch(MeasureId id) const {
+std::size_t ColumnShelf::ready() {
+  const std::scoped_lock lock(mutex_);
+  return columns_.size();
+}
+
+const FigureColumn& ColumnShelf::column(MeasureId id) {
+  std::unique_lock lock(mutex_);
+  done_.wait(lock, [&] { return !begun_.contains(id); });
+  if (const auto there = columns_.find(id); there != columns_.end()) {
+    return *there->second;
+  }
+  begun_.insert(id);
+  if (ahead_ && !thread_.joinable()) {
+    thread_ = std::thread([this] { fetchAhead(); });
+  }
+  lock.unlock();
+  std::unique_ptr<const FigureColumn> fetched;
+  try {
+    fetched = fetch(id, false);
+  } catch (...) {
+    lock.lock();
+    begun_.erase(id);
+    done_.notify_all();
+    throw;
+  }
+  lock.lock();
+  const FigureColumn& column = *(columns_[id] = std::move(fetched));
+  begun_.erase(id);
+  done_.notify_all();
+  return column;
+}
+
+/// Whether nobody has it or fetches it; then it counts as begun.
+bool ColumnShelf::begin(MeasureId id) {
+  const std::scoped_lock lock(mutex_);
+  return !columns_.contains(id) && begun_.insert(id).second;
+}
+
+void ColumnShelf::fetchAhead() {
+  // Of this thread alone.
+  setpriority(PRIO_PROCESS, static_cast<id_t>(gettid()), 10);
+  std::vector<MeasureId> order(kAskedFirst.begin(), kAskedFirst.end());
+  for (std::size_t i = 0; i < static_cast<std::size_t>(MeasureId::count_); ++i) {
+    order.push_back(static_cast<MeasureId>(i));
+  }
+  for (const MeasureId id : order) {
+    if (stop_) {
+      return;
+    }
+    if (!begin(id)) {
+      continue;
+    }
+    std::unique_ptr<const FigureColumn> fetched;
+    bool failed = false;
+    try {
+      fetched = fetch(id, true);
+    } catch (const ArchiveFailure&) {
+      failed = true; // whoever asks for it will be told
+    }
+    const std::scoped_lock lock(mutex_);
+    if (fetched) {
+      columns_[id] = std::move(fetched);
+    }
+    begun_.erase(id);
+    done_.notify_all();
+    if (failed) {
+      return;
+    }
+  }
+}
+
+std::unique_ptr<const FigureColumn> ColumnShelf::fetch(MeasureId id, bool ahead) const {
   Database database(place_, Access::read);
-  FigureColumn column(size_);
+  auto column = std::make_unique<FigureColumn>(size_);
   QSqlQuery rows = database.run(
       sql_, {qlonglong{making_}, measureNumbers(database)[static_cast<std::size_t>(id)]});
+  const bool share = measureInfo(id).unit == "1";
   while (rows.next()) {
+    if (ahead && stop_) {
+      return nullptr;
+    }
     const auto number = static_cast<std::size_t>(rows.value(0).toLongLong());
     // A record that came after the season was read has no place in it.
     if (number >= places_.size() || places_[number] < 0) {
       continue;
     }
-    FigureCell& cell = column[static_cast<std::size_t>(places_[number])];
+    FigureCell& cell = (*column)[static_cast<std::size_t>(places_[number])];
     const QVariant value = rows.value(1);
     cell.status = value.isNull() ? Status::notApplicable : Status::ok;
     cell.value = value.toDouble();
-    cell.of = static_cast<float>(rows.value(2).toDouble());
+    if (share) {
+      cell.of = static_cast<float>(rows.value(2).toDouble());
+    }
   }
   return column;
 }

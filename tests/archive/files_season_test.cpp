@@ -1,10 +1,13 @@
 // A season of files, kept nowhere.
 #include "app/archive/files_season.h"
+#include "app/archive/season_rows.h"
 #include "tests/archive/archive_folder.h"
 
 #include <gtest/gtest.h>
 
+#include <chrono>
 #include <fstream>
+#include <thread>
 
 namespace afterbeat::archive {
 namespace {
@@ -61,6 +64,31 @@ TEST(FilesSeason, ARecordInTwoFilesCountsOnceAsInAnArchive) {
   }
   EXPECT_EQ(made.season.records[0].file, "b.resuslog");
   EXPECT_EQ(made.season.records[0].version, 2);
+}
+
+TEST(ColumnShelf, FetchesTheRestOnceOneIsAskedFor) {
+  const ArchiveFolder folder;
+  const Archive archive = folder.openArchive();
+  std::ignore = take(archive, {folder.writeLog("a.resuslog", idOf(1), 60)});
+  const Season season = archive.season().value();
+  const std::int64_t making = archive.makings()->front().id;
+  ColumnShelf shelf(folder.place(), making, season.records, false);
+  EXPECT_EQ(shelf.ready(), 0U);
+  EXPECT_EQ(shelf.column(MeasureId::powerOnToFirstShock)[0].value, 60);
+  const auto all = static_cast<std::size_t>(MeasureId::count_);
+  for (int i = 0; i < 1000 && shelf.ready() < all; ++i) {
+    std::this_thread::sleep_for(std::chrono::milliseconds(10));
+  }
+  EXPECT_EQ(shelf.ready(), all);
+  ColumnShelf few(folder.place(), making, season.records, true);
+  for (std::size_t i = 0; i < all; ++i) {
+    const auto id = static_cast<MeasureId>(i);
+    const FigureCell ahead = shelf.column(id)[0], asked = few.column(id)[0];
+    EXPECT_EQ(ahead.status, asked.status);
+    EXPECT_EQ(ahead.value, asked.value);
+    EXPECT_EQ(ahead.of, asked.of);
+    EXPECT_EQ(few.ready(), i + 1) << "of a few records nothing is fetched unasked";
+  }
 }
 
 } // namespace

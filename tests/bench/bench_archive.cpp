@@ -11,6 +11,8 @@
 #include "core/compare/filter.h"
 #include "core/compare/order.h"
 #include "core/compare/spread.h"
+#include "core/compare/stages.h"
+#include "core/compare/stand_out.h"
 
 #include <QCoreApplication>
 
@@ -18,6 +20,7 @@
 #include <chrono>
 #include <cstdio>
 #include <cstring>
+#include <thread>
 
 #include <sys/resource.h>
 
@@ -56,6 +59,45 @@ void make(const ArchivePlace& place, std::size_t records) {
   archive::testing::makeArchive(place, plan);
 }
 
+/// From a click to the figures of a chart when only the table was looked at before: the season is
+/// read anew, with the columns of the table, and the click comes `wait` later.
+double firstClick(const Archive& archive, std::chrono::milliseconds wait,
+                  const std::function<void(const Season&, const Chosen&)>& chart) {
+  const Season season = must(archive.season());
+  for (const MeasureId id :
+       {MeasureId::timeOn, MeasureId::shocksDelivered, MeasureId::powerOnToFirstShock,
+        MeasureId::handsOffFraction, MeasureId::longestPause}) {
+    std::ignore = season.column(id);
+  }
+  const Chosen rescues = ofKind(season, everything(season), RecordKind::rescue);
+  std::this_thread::sleep_for(wait);
+  return ms([&] { chart(season, rescues); });
+}
+
+std::string firstClicks(const Archive& archive) {
+  std::string said;
+  for (const auto& [name, chart] :
+       std::initializer_list<std::pair<const char*, void (*)(const Season&, const Chosen&)>>{
+           {"stages",
+            [](const Season&season, const Chosen&some) {
+              std::ignore = stages(season, some, StagesFrom::call);
+            }},
+           {"worth_a_look",
+            [](const Season&season,
+               const Chosen
+                   &) { std::ignore = worthALook(season, everything(season), defaultProfile()); }},
+           {"spread", [](const Season&season, const Chosen&some) {
+              std::ignore =
+                  spread(season, some, MeasureId::chestCompressionFraction, GroupBy::site);
+            }}}) {
+    for (const int wait : {0, 500}) {
+      said += fmt::format(", \"first_{}{}_ms\": {:.1f}", name, wait == 0 ? "_at_once" : "",
+                          firstClick(archive, std::chrono::milliseconds(wait), chart));
+    }
+  }
+  return said;
+}
+
 std::string look(const ArchivePlace& place) {
   std::optional<Archive> archive;
   const double first = ms([&] {
@@ -66,11 +108,17 @@ std::string look(const ArchivePlace& place) {
     }
     std::ignore = must(archive->sketches(numbers));
   });
+  const std::string clicks = firstClicks(*archive);
   Season season;
   const double facts = ms([&] { season = must(archive->season()); });
   std::vector<double> columns;
   for (std::size_t m = 0; m < static_cast<std::size_t>(MeasureId::count_); ++m) {
-    columns.push_back(ms([&] { std::ignore = season.column(static_cast<MeasureId>(m)); }));
+    if (m % 4 == 0) {
+      // Of a season read anew, of which no column was fetched ahead.
+      const Season fresh = must(archive->season());
+      columns.push_back(ms([&] { std::ignore = fresh.column(static_cast<MeasureId>(m)); }));
+    }
+    std::ignore = season.column(static_cast<MeasureId>(m));
   }
   Chosen chosen = everything(season);
   Filter filter;
@@ -86,7 +134,8 @@ std::string look(const ArchivePlace& place) {
                      "\"column_ms\": {:.1f}, \"slowest_column_ms\": {:.1f}, \"filter_ms\": {:.1f}, "
                      "\"sort_ms\": {:.1f}, \"chart_ms\": {:.1f}, \"peak_mib\": {:.1f}",
                      season.records.size(), first, facts, columns[columns.size() / 2],
-                     columns.back(), filtered, sorted, chart, peakMib());
+                     columns.back(), filtered, sorted, chart, peakMib()) +
+         (place.shared ? std::string() : clicks);
 }
 
 std::string take(const ArchivePlace& place, const char* folder) {

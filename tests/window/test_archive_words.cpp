@@ -107,9 +107,16 @@ TEST_F(ArchiveWords, FilesThatCouldNotBeReadAreListed) {
 TEST_F(ArchiveWords, AnArchiveThatGoesWhileItIsLookedAt) {
   writeSeason(2);
   takeIn();
-  ASSERT_TRUE(QFile::remove(path()));
-  desk_.setOrder({MeasureId::callToFirstShock, false});
-  EXPECT_TRUE(QTest::qWaitFor([this] { return !desk_.arranging(); }, kPatience));
+  // Its records are read, and it is gone before their figures are.
+  ArchiveReading reading;
+  reading.all = [this](const archive::ArchivePlace& place, const FigureSettings& settings) {
+    auto read = readArchive(place, settings);
+    EXPECT_TRUE(read && QFile::remove(path()));
+    return read;
+  };
+  desk_.setReading(reading);
+  desk_.openArchive(place());
+  EXPECT_TRUE(QTest::qWaitFor([this] { return !desk_.busy() && !desk_.arranging(); }, kPatience));
   EXPECT_EQ(desk_.arranged().trouble, QStringLiteral("Es gibt kein Archiv %1.").arg(path()));
 }
 
