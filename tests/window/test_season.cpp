@@ -204,6 +204,17 @@ TEST_F(SeasonTest, MarkedLinesAreLaidSideBySide) {
   EXPECT_TRUE(compare_->heading().contains("2 records side by side"));
 }
 
+TEST_F(SeasonTest, MarkedLinesAreLaidSideBySideFromAnyView) {
+  writeSeason(5);
+  openFolder();
+  compare_->table()->selectAll();
+  compare_->showView(compare_->beside()); // which says to mark some and come by this key
+  QSignalSpy shown(compare_, &ComparePage::shown);
+  compare_->putBeside()->trigger();
+  ASSERT_TRUE(shown.wait(kPatience));
+  EXPECT_TRUE(compare_->heading().contains("5 records side by side"));
+}
+
 TEST_F(SeasonTest, APointOfASpreadIsReachedByKeysAndOpensItsRecord) {
   writeSeason(30, 0.3);
   openFolder();

@@ -255,7 +255,9 @@ void ComparePage::openBeside(const QStringList& paths) {
 
 bool ComparePage::putMarkedBeside() {
   const auto places = table_->marked();
-  if (!isVisible() || view_ != table_ || places.size() < 2) {
+  // Where some lie side by side already, others are asked for.
+  const bool free = view_ != beside_ || beside_->beside().records.empty();
+  if (!isVisible() || !free || places.size() < 2) {
     return false;
   }
   if (places.size() > kMostBeside) {

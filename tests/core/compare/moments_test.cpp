@@ -53,6 +53,56 @@ TEST(SideBySide, AlignedAtAnyMoment) {
   EXPECT_FALSE(at(shock, KeyMoment::call, 0));
 }
 
+TEST(SideBySide, EightRecordsAlignedAtEachMoment) {
+  std::vector<Story> stories;
+  for (int i = 0; i < 8; ++i) {
+    stories.push_back(drill(10 * i, 30 + i, 40 + 2 * i, 60 + 3 * i));
+    stories.back().milestone(10 * i - 50, "call_received");
+  }
+  std::vector<Figures> figures;
+  for (Story& story : stories) {
+    figures.push_back(story.figures());
+  }
+  std::vector<RecordAndFigures> all;
+  for (std::size_t i = 0; i < stories.size(); ++i) {
+    all.push_back({&stories[i].record, &figures[i]});
+  }
+  // Seconds from device on, in the record numbered i.
+  const auto when = [](KeyMoment moment, int i) {
+    switch (moment) {
+    case KeyMoment::call:
+      return -50;
+    case KeyMoment::electrodes:
+      return 30 + i;
+    case KeyMoment::firstAnalysis:
+      return 40 + 2 * i;
+    case KeyMoment::firstShock:
+      return 60 + 3 * i;
+    default:
+      return 0;
+    }
+  };
+  const std::vector<KeyMoment> moments{KeyMoment::call, KeyMoment::powerOn, KeyMoment::electrodes,
+                                       KeyMoment::firstAnalysis, KeyMoment::firstShock};
+  for (const KeyMoment aligned : moments) {
+    const auto beside = sideBySide(all, aligned);
+    ASSERT_EQ(beside.offsets.size(), 8U);
+    for (int i = 0; i < 8; ++i) {
+      const auto record = static_cast<std::size_t>(i);
+      EXPECT_EQ(beside.offsets[record],
+                Duration{std::int64_t{1'000'000} * (10 * i + when(aligned, i))});
+      for (const KeyMoment moment : moments) {
+        EXPECT_EQ(at(beside, moment, record), when(moment, i) - when(aligned, i))
+            << name(aligned) << ", " << name(moment) << ", " << i;
+      }
+    }
+  }
+  const auto most = sideBySide(all, KeyMoment::powerOn).differsMost;
+  ASSERT_TRUE(most);
+  EXPECT_EQ(most->least, 0U);
+  EXPECT_EQ(most->most, 7U);
+}
+
 TEST(SideBySide, WithoutTheMomentThereIsNoOffset) {
   Pair pair(drill(0, 30, 40, 60), drill(0, 30, 40, 60));
   pair.one.milestone(-50, "call_received");
