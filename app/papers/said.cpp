@@ -19,10 +19,12 @@ struct PartWords {
   QString operator()(const Amount& amount) const { return said(amount, say); }
   QString operator()(MeasureId id) const { return titleOf(id, say); }
   QString operator()(std::chrono::sys_days day) const { return dayOf(day, say); }
-  QString operator()(std::chrono::year_month month) const {
-    const QDate first(static_cast<int>(month.year()),
-                      static_cast<int>(static_cast<unsigned>(month.month())), 1);
-    return QLocale(say.language()).toString(first, QStringLiteral("MMM yyyy"));
+  QString operator()(const DayOrMonth& day) const {
+    return day.monthOnly
+               ? QLocale(say.language())
+                     .toString(QDate(1970, 1, 1).addDays(day.day.time_since_epoch().count()),
+                               QStringLiteral("MMM yyyy"))
+               : dayOf(day.day, say);
   }
   QString operator()(const Term& term) const { return say(std::string(term.english).c_str()); }
   QString operator()(const std::string& text) const { return plainText(text); }

@@ -12,10 +12,8 @@ Amount count(std::size_t n) {
 }
 
 /// A day as far as it is known.
-SayingPart dayOf(const OverTime& chart, std::chrono::sys_days day) {
-  const std::chrono::year_month_day date(day);
-  return chart.monthsOnly ? SayingPart(std::chrono::year_month(date.year(), date.month()))
-                          : SayingPart(day);
+DayOrMonth dayOf(const OverTime& chart, std::chrono::sys_days day) {
+  return {day, chart.monthsOnly};
 }
 
 Saying beyondWords(const OverTime& chart, const RuleHit& hit) {
@@ -120,7 +118,10 @@ Saying lineWords(const OverTime& chart) {
 }
 
 SayingPart nameOf(const MarkedStep& step) {
-  return step.words.empty() ? SayingPart(Term{"marked day"}) : SayingPart(step.words);
+  if (step.words.empty()) {
+    return Term{"marked day"};
+  }
+  return step.words;
 }
 
 Saying stepWords(const OverTime& chart, const StepChange& change) {
@@ -234,8 +235,10 @@ void addCautions(const OverTime& chart, std::vector<Saying>& all) {
 }
 
 SayingPart medianOrNone(const Beside& beside) {
-  return beside.median ? SayingPart(afterbeat::amountOf(beside.measure, *beside.median))
-                       : SayingPart(Term{"too few for a middle"});
+  if (beside.median) {
+    return afterbeat::amountOf(beside.measure, *beside.median);
+  }
+  return Term{"too few for a middle"};
 }
 
 /// What the drawn share says little without, stretch by stretch.

@@ -12,9 +12,10 @@ struct InEnglish {
   std::string operator()(const Amount& amount) const { return inEnglish(amount); }
   std::string operator()(MeasureId id) const { return std::string(measureInfo(id).title); }
   std::string operator()(std::chrono::sys_days day) const { return isoDay(day); }
-  std::string operator()(std::chrono::year_month month) const {
+  std::string operator()(const DayOrMonth& day) const {
     constexpr std::size_t kMonth = 7; // of "2026-04-17"
-    return isoDay(std::chrono::sys_days(month / 1)).substr(0, kMonth);
+    const std::string whole = isoDay(day.day);
+    return day.monthOnly ? whole.substr(0, kMonth) : whole;
   }
   std::string operator()(Term term) const { return std::string(term.english); }
   std::string operator()(const std::string& text) const { return text; }

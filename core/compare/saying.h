@@ -41,10 +41,16 @@ struct Term {
   std::string_view english;
 };
 
+/// A day of which perhaps no more is known, or may be said, than its month.
+struct DayOrMonth {
+  std::chrono::sys_days day;
+  bool monthOnly = false;
+};
+
 /// What stands in a place of a sentence: a number, the title of a measure, a day or a month, a
 /// term, the user's or a record's own text.
-using SayingPart = std::variant<Amount, MeasureId, std::chrono::sys_days, std::chrono::year_month,
-                                Term, std::string>;
+using SayingPart =
+    std::variant<Amount, MeasureId, std::chrono::sys_days, DayOrMonth, Term, std::string>;
 
 /// One or more whole sentences in English with places %1 to %9 for its parts; what a translator is
 /// shown is `english` as it stands (context "Papers").

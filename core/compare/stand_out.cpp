@@ -61,8 +61,11 @@ Saying farOutShareWords(const Season& season, std::uint32_t place, MeasureId mea
   for (const MeasureId beside : neverAlone(measure)) {
     const FigureCell& cell = season.column(beside)[place];
     parts.emplace_back(beside);
-    parts.push_back(cell.ok() ? SayingPart(amountOf(beside, cell.value))
-                              : SayingPart(Term{"not recorded"}));
+    if (cell.ok()) {
+      parts.emplace_back(amountOf(beside, cell.value));
+    } else {
+      parts.emplace_back(Term{"not recorded"});
+    }
   }
   return value > median
              ? Saying{"%1: %2, far above what is usual here (middle %3). Beside it: %4 %5, %6 %7.",
