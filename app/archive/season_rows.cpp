@@ -63,30 +63,30 @@ RecordFacts factsFrom(const QSqlQuery& row) {
   return facts;
 }
 
-/// What the views of a season ask for, those first that ask for most.
+/// What the views of a season ask for, in about the reverse of their order: a view that is opened
+/// at once fetches from the other end, and both meet in the middle.
 constexpr std::array kAskedFirst{
-    // Worth a look
-    MeasureId::preShockPauseWorst,
-    MeasureId::longestPause,
-    MeasureId::shocksWithheld,
-    MeasureId::postShockPauseWorst,
-    MeasureId::chestCompressionFraction,
-    MeasureId::compressionRate,
-    MeasureId::compressionDepth,
-    MeasureId::ventilationsPerMinute,
-    MeasureId::adviceToShockWorst,
-    MeasureId::powerOnToElectrodes,
-    MeasureId::powerOnToFirstHandsOn,
+    // Where the time goes, and worth a look
     MeasureId::electrodesToFirstAnalysis,
+    MeasureId::powerOnToFirstHandsOn,
+    MeasureId::powerOnToElectrodes,
     MeasureId::powerOnToFirstShock,
-    MeasureId::callToFirstShock,
-    // Where the time goes
-    MeasureId::callToDeviceArrived,
-    MeasureId::callToFirstHandsOn,
-    MeasureId::electrodesToFirstShock,
-    MeasureId::collapseToFirstShock,
-    MeasureId::collapseToFirstHandsOn,
     MeasureId::firstHandsOnToFirstShock,
+    MeasureId::adviceToShockWorst,
+    MeasureId::collapseToFirstHandsOn,
+    MeasureId::ventilationsPerMinute,
+    MeasureId::collapseToFirstShock,
+    MeasureId::compressionDepth,
+    MeasureId::electrodesToFirstShock,
+    MeasureId::compressionRate,
+    MeasureId::callToFirstShock,
+    MeasureId::chestCompressionFraction,
+    MeasureId::callToFirstHandsOn,
+    MeasureId::postShockPauseWorst,
+    MeasureId::callToDeviceArrived,
+    MeasureId::shocksWithheld,
+    MeasureId::longestPause,
+    MeasureId::preShockPauseWorst,
 };
 
 } // namespace
@@ -252,9 +252,11 @@ void ColumnShelf::fetchAhead() {
 std::unique_ptr<const FigureColumn> ColumnShelf::fetch(MeasureId id, bool ahead) const {
   Database database(place_, Access::read);
   auto column = std::make_unique<FigureColumn>(size_);
-  QSqlQuery rows = database.run(
-      sql_, {qlonglong{making_}, measureNumbers(database)[static_cast<std::size_t>(id)]});
   const bool share = measureInfo(id).unit == "1";
+  // Every value that is read of 100 000 rows takes a tenth of the time for all.
+  const QString sql = share ? sql_ : QString(sql_).remove(QLatin1String(", part_of"));
+  QSqlQuery rows = database.run(
+      sql, {qlonglong{making_}, measureNumbers(database)[static_cast<std::size_t>(id)]});
   while (rows.next()) {
     if (ahead && stop_) {
       return nullptr;
