@@ -117,25 +117,31 @@ std::vector<ReadFile> readAll(const std::vector<fs::path>& paths, const MakingSe
   return all;
 }
 
-/// As an archive has them: by day, those without one last. Paths and pictures stay where the
-/// records' numbers say.
-void putInOrder(Season& season, Columns& columns) {
-  std::vector<std::size_t> order(season.records.size());
-  std::iota(order.begin(), order.end(), std::size_t{0});
-  std::sort(order.begin(), order.end(), [&season](std::size_t a, std::size_t b) {
-    return earlier(season.records[a], season.records[b]);
-  });
-  std::vector<RecordFacts> records;
+/// `things` in this order of their places.
+template <typename Things>
+void rearrange(Things& things, const std::vector<std::size_t>& order) {
+  Things arranged;
   for (const std::size_t place : order) {
-    records.push_back(std::move(season.records[place]));
+    arranged.push_back(std::move(things[place]));
   }
-  season.records = std::move(records);
+  things = std::move(arranged);
+}
+
+/// As an archive has them: by day, those without one last.
+void putInOrder(FilesSeason& made, Columns& columns) {
+  std::vector<std::size_t> order(made.season.records.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::sort(order.begin(), order.end(), [&made](std::size_t a, std::size_t b) {
+    return earlier(made.season.records[a], made.season.records[b]);
+  });
+  rearrange(made.season.records, order);
+  rearrange(made.paths, order);
+  rearrange(made.sketches, order);
   for (FigureColumn& column : columns) {
-    FigureColumn cells;
-    for (const std::size_t place : order) {
-      cells.push_back(column[place]);
-    }
-    column = std::move(cells);
+    rearrange(column, order);
+  }
+  for (std::size_t place = 0; place < order.size(); ++place) {
+    made.season.records[place].number = static_cast<std::int64_t>(place);
   }
 }
 
@@ -163,7 +169,7 @@ FilesSeason seasonOfFiles(const std::vector<fs::path>& sources, const MakingSett
       add(*read.file, newest, made, *columns);
     }
   }
-  putInOrder(made.season, *columns);
+  putInOrder(made, *columns);
   made.season.column = [columns](MeasureId id) -> const FigureColumn& {
     return (*columns)[static_cast<std::size_t>(id)];
   };

@@ -7,6 +7,8 @@
 
 #include <chrono>
 #include <fstream>
+#include <map>
+#include <sstream>
 #include <thread>
 
 namespace afterbeat::archive {
@@ -36,6 +38,43 @@ TEST(FilesSeason, CountsTheSameBytesOnceAndNamesWhatIsNotInIt) {
   const Season kept = made.season; // columns hold with a copy
   EXPECT_EQ(kept.column(MeasureId::powerOnToFirstShock)[1].value, 70);
   EXPECT_TRUE(decode(made.sketches[0]));
+}
+
+/// The same log on another day; "" takes the day away.
+void putDay(const fs::path& log, const std::string& day) {
+  std::stringstream text;
+  text << std::ifstream(log).rdbuf();
+  std::string words = text.str();
+  const std::string recorded = R"("recorded":"2026-03-14T09:12:30+01:00",)";
+  words.replace(words.find(recorded), recorded.size(),
+                day.empty() ? "" : R"("recorded":")" + day + R"(T09:12:30+01:00",)");
+  std::ofstream(log) << words;
+}
+
+TEST(FilesSeason, StandsByDayWithEverythingOfEachRecordAtItsPlace) {
+  const ArchiveFolder folder;
+  // Names in another order than days; one shock after the number of seconds in the name.
+  const std::map<std::string, std::string> days{
+      {"a-61", ""}, {"b-62", "2026-05-01"}, {"c-63", "2026-04-01"}, {"d-64", "2026-04-02"}};
+  int id = 0;
+  for (const auto& [name, day] : days) {
+    putDay(folder.writeLog("cards/" + name + ".resuslog", idOf(++id), std::stoi(name.substr(2))),
+           day);
+  }
+  const FilesSeason made = seasonOfFiles({folder / "cards"}, {});
+  std::vector<std::string> order;
+  for (std::size_t place = 0; place < made.season.records.size(); ++place) {
+    const RecordFacts& record = made.season.records[place];
+    order.push_back(record.file);
+    EXPECT_EQ(record.number, static_cast<std::int64_t>(place));
+    EXPECT_EQ(made.paths[place].filename(), record.file) << "what a click opens";
+    const int shock = std::stoi(record.file.substr(2, 2));
+    EXPECT_EQ(made.season.column(MeasureId::powerOnToFirstShock)[place].value, shock);
+    const FilesSeason alone = seasonOfFiles({made.paths[place]}, {});
+    EXPECT_EQ(made.sketches[place], alone.sketches[0]) << "its small picture";
+  }
+  EXPECT_EQ(order, (std::vector<std::string>{"c-63.resuslog", "d-64.resuslog", "b-62.resuslog",
+                                             "a-61.resuslog"}));
 }
 
 TEST(FilesSeason, ARecordInTwoFilesCountsOnceAsInAnArchive) {
