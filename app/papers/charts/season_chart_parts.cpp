@@ -1,5 +1,8 @@
 #include "app/papers/charts/season_chart_parts.h"
 
+#include <QDate>
+#include <QLocale>
+
 #include <algorithm>
 
 namespace afterbeat::papers {
@@ -61,6 +64,16 @@ QString dayText(std::chrono::sys_days day, const Words& words) {
   return valueText(words, days, static_cast<double>(day.time_since_epoch().count()));
 }
 
+QString monthText(std::chrono::sys_days day, const Words& words) {
+  return QLocale(words.language())
+      .toString(QDate(1970, 1, 1).addDays(day.time_since_epoch().count()),
+                QStringLiteral("MMM yyyy"));
+}
+
+QString dayText(const RecordFacts& record, const Words& words) {
+  return record.monthOnly ? monthText(*record.day, words) : dayText(*record.day, words);
+}
+
 QString kindWords(StatedKind kind, const Words& words) {
   if (!kind) {
     return words(QT_TRANSLATE_NOOP("Papers", "records of no stated kind"));
@@ -109,7 +122,7 @@ QString recordName(const RecordFacts& record, const Words& words) {
   if (!record.id.empty()) {
     return plainText(record.id);
   }
-  return record.day ? dayText(*record.day, words)
+  return record.day ? dayText(record, words)
                     : words(QT_TRANSLATE_NOOP("Papers", "record without a name"));
 }
 

@@ -25,6 +25,10 @@ private:
 
 /// "12 Mar 2026".
 [[nodiscard]] QString dayText(std::chrono::sys_days day, const Words& words);
+/// "Mar 2026", where no more may be said.
+[[nodiscard]] QString monthText(std::chrono::sys_days day, const Words& words);
+/// Of a record that has a day: as much of it as may be said.
+[[nodiscard]] QString dayText(const RecordFacts& record, const Words& words);
 
 /// "rescues", "drills", "tests", "records of no stated kind".
 [[nodiscard]] QString kindWords(StatedKind kind, const Words& words);

@@ -176,7 +176,7 @@ Chart stageBarsChart(const Season& season, const Stages& stages, const Words& wo
     }
     const RecordFacts& record = season.records[one.place];
     chart.y.names << (record.day ? words(QT_TRANSLATE_NOOP("Papers", "%1  %2"))
-                                       .arg(dayText(*record.day, words), recordName(record, words))
+                                       .arg(dayText(record, words), recordName(record, words))
                                  : recordName(record, words));
     chart.bars.push_back(std::move(bar));
   }

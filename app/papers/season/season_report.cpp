@@ -89,12 +89,7 @@ private:
   QString say(const char* english) const { return report_.words(english); }
 
   QString dayOf(std::chrono::sys_days day) const {
-    if (!settings_.withoutIdentity) {
-      return dayText(day, report_.words);
-    }
-    return QLocale(report_.words.language())
-        .toString(QDate(1970, 1, 1).addDays(day.time_since_epoch().count()),
-                  QStringLiteral("MMM yyyy"));
+    return settings_.withoutIdentity ? monthText(day, report_.words) : dayText(day, report_.words);
   }
 
   void about(const Chosen& chosen) {

@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include <QRegularExpression>
+
 #include <algorithm>
 #include <cmath>
 
@@ -179,6 +181,20 @@ TEST(OverTimeChart, FewerThanFivePointsHaveNoLine) {
   EXPECT_TRUE(chart.lines.empty());
   EXPECT_TRUE(says(chart, "Fewer than five points: they are drawn without a line."));
   EXPECT_FALSE(says(chart, "The line is"));
+}
+
+TEST(StageBars, ADayThatWasTakenAwayIsItsMonthAlone) {
+  Season season = test::exampleSeason(40);
+  for (RecordFacts& record : season.records) {
+    record.monthOnly = true;
+  }
+  const auto found = *stages(season, rescuesOf(season), StagesFrom::powerOn);
+  const Chart chart = stageBarsChart(season, found, Words{}, 10);
+  ASSERT_FALSE(chart.y.names.isEmpty());
+  for (const QString& name : chart.y.names) {
+    EXPECT_TRUE(name.contains(QRegularExpression("^([A-Z][a-z]{2} 20[0-9]{2}|[^0-9])")))
+        << name.toStdString();
+  }
 }
 
 TEST(StageCharts, OpenStagesAreNotGuessed) {
