@@ -497,18 +497,6 @@ TEST(Compare, FilesAndArchiveStandInOneOrder) {
   EXPECT_GT(files.find("a-first-by-name"), files.find("terminal-case-7"));
 }
 
-TEST(Compare, WhatIsAskedForByNameIsThereWithoutIdentityToo) {
-  const Folder folder;
-  writeSeason(folder);
-  const auto records = [&folder](const std::vector<std::string>& more) {
-    std::vector<std::string> words{"compare", ".", "--json", "--only", "lakeshore"};
-    words.insert(words.end(), more.begin(), more.end());
-    return nlohmann::json::parse(folder.cli(words).out)["records"].size();
-  };
-  EXPECT_GT(records({}), 0U);
-  EXPECT_EQ(records({"--without-identity"}), records({}));
-}
-
 std::string siteIn(const Folder& folder, const std::vector<std::string>& more) {
   std::vector<std::string> words{"compare", ".", "--without-identity", "--json"};
   words.insert(words.end(), more.begin(), more.end());

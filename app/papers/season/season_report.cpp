@@ -4,9 +4,6 @@
 #include "core/compare/filter.h"
 #include "core/compare/stand_out.h"
 
-#include <QDate>
-#include <QLocale>
-
 #include <algorithm>
 #include <set>
 
@@ -404,85 +401,11 @@ private:
   SeasonReport report_;
 };
 
-struct BlockText {
-  QStringList& lines;
-  void operator()(const QString& paragraph) const { lines << paragraph; }
-  void operator()(const ReportTable& table) const {
-    lines << QStringLiteral("[table] ") + table.caption;
-    lines << table.head.join(QStringLiteral(" | "));
-    for (const QStringList& row : table.rows) {
-      lines << row.join(QStringLiteral(" | "));
-    }
-  }
-  void operator()(const ReportList& list) const {
-    lines << QStringLiteral("[list] ") + list.head;
-    lines << list.lines;
-  }
-  void operator()(const std::shared_ptr<const Chart>& chart) const {
-    lines << QStringLiteral("[chart] ") + papers::asText(*chart);
-  }
-};
-
 } // namespace
-
-const std::vector<MeasureId>& reportMeasures() {
-  using enum MeasureId;
-  static const std::vector<MeasureId> kMeasures{
-      callToFirstShock,     powerOnToFirstShock, longestPause,     preShockPauseMedian,
-      postShockPauseMedian, compressionRate,     compressionDepth, compressionRateInRange,
-      handsOffFraction,     arrestTime,          shocksDelivered};
-  return kMeasures;
-}
-
-OverTimeSettings reportOverTime(const ReportSettings& settings) {
-  OverTimeSettings over;
-  over.subject = ValueOf{MeasureId::longestPause};
-  over.chart = ChartKind::run;
-  // Days that are cut to months hold no order within them.
-  over.period = settings.withoutIdentity ? Period::month : Period::record;
-  over.steps = settings.steps;
-  return over;
-}
-
-std::vector<OverTimeSettings> chartsOverTime(const ReportSettings& settings) {
-  const OverTimeSettings asReported = reportOverTime(settings);
-  std::vector<OverTimeSettings> all;
-  const auto add = [&](OverTimeSettings one) {
-    one.period = asReported.period;
-    one.steps = asReported.steps;
-    all.push_back(std::move(one));
-  };
-  for (const MeasureId measure : reportMeasures()) {
-    OverTimeSettings run;
-    run.subject = ValueOf{measure};
-    add(std::move(run));
-    add(chartWithLimits(measure));
-  }
-  add(chartWithLimits(MeasureId::pausesOverLimit));
-  OverTimeSettings withShock;
-  withShock.subject = RecordsWithShock{};
-  withShock.chart = ChartKind::shares;
-  add(std::move(withShock));
-  return all;
-}
 
 SeasonReport makeSeasonReport(const Season& season, const Chosen& chosen,
                               const ReportSettings& settings) {
   return Maker(season, settings).made(chosen);
-}
-
-QString SeasonReport::asText() const {
-  QStringList lines{QStringLiteral("# ") + title};
-  lines << marks << about;
-  for (const ReportSection& section : sections) {
-    lines << QString(section.level + 1, QLatin1Char('#')) + QLatin1Char(' ') + section.title;
-    lines << section.marks;
-    for (const ReportBlock& block : section.blocks) {
-      std::visit(BlockText{lines}, block);
-    }
-  }
-  lines << method << footer;
-  return lines.join(QLatin1Char('\n')) + QLatin1Char('\n');
 }
 
 } // namespace afterbeat::papers
